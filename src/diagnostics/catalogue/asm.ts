@@ -1,0 +1,2 @@
+/** Messages about assembly order. */
+export const asm = {} as const

@@ -1,0 +1,102 @@
+import { message } from '../message.ts'
+
+const hoursText = (minutes: number): string =>
+  minutes % 60 === 0
+    ? `${minutes / 60} h`
+    : minutes < 60
+      ? `${minutes} min`
+      : `${Math.floor(minutes / 60)} h ${minutes % 60} min`
+
+/** CAL: hours and dates. */
+export const cal = {
+  nobodyHasHours: message<{ person: string }>({
+    code: 'CAL01',
+    level: 'error',
+    says: ({ person }) => `\`${person}\` has no hours`,
+    mend: ({ person }) => `add hours to \`${person}\`, such as \`hours: {mon-thu: "19:30-22:30"}\``,
+    why: "Hands work happens in somebody's hours; without any, no date can be given.",
+  }),
+  machineWithoutUser: message<{ machine: string }>({
+    code: 'CAL02',
+    level: 'error',
+    says: ({ machine }) => `nobody may use \`${machine}\``,
+    mend: () => 'name somebody of this project under `users`, or leave `users` out',
+    why: 'A machine that nobody may use can never be set up.',
+  }),
+  runTooLong: message<{ what: string; minutes: number; machine: string; longest: number }>({
+    code: 'CAL03',
+    level: 'error',
+    says: ({ what, minutes, machine, longest }) =>
+      `${what} runs ${hoursText(minutes)} unattended, but \`${machine}\` is never open longer than ${hoursText(longest)}`,
+    mend: ({ machine }) =>
+      `give \`${machine}\` longer hours, split the run, or say \`attention: nearby\` if somebody stays with it`,
+    why: 'A run that nobody attends cannot be stopped for the night and taken up again: it must fit one open window of its machine.',
+  }),
+  windowTooShort: message<{ what: string; minutes: number; longest: number; whose: string }>({
+    code: 'CAL04',
+    level: 'error',
+    says: ({ what, minutes, longest, whose }) =>
+      `${what} takes ${hoursText(minutes)} in one go, but ${whose} is never open longer than ${hoursText(longest)}`,
+    mend: () => 'say `pause: yes` if it may be interrupted, or lengthen the hours',
+    why: 'Glue, potting and finishing passes must not be interrupted, so they need one unbroken window of person and machine together.',
+  }),
+  noSuchDay: message<{ key: string; text: string }>({
+    code: 'CAL05',
+    level: 'error',
+    says: ({ key, text }) => `\`${key}\` names a day that does not exist: \`${text}\``,
+    mend: () =>
+      'write a day of the calendar from 2000 on as YYYY-MM-DD, a range as two of them with `..` between',
+    why: 'Dates are written the one way that cannot be misread: year, month, day.',
+  }),
+  hoursUnread: message<{ key: string; text: string }>({
+    code: 'CAL06',
+    level: 'error',
+    says: ({ key, text }) => `the hours \`${key}: ${text}\` cannot be read`,
+    mend: () =>
+      'write weekdays such as `mon-fri`, `sat` or `daily` and spans such as `"19:30-22:30"`, each closing after it opens and on the same day',
+    why: 'Hours are spans of clock time on weekdays, from 00:00 to 24:00; a span past midnight is two spans.',
+  }),
+  daysUnread: message<{ key: string; text: string }>({
+    code: 'CAL07',
+    level: 'error',
+    says: ({ key, text }) => `\`${key}\` has weekdays that cannot be read: \`${text}\``,
+    mend: () => 'write weekdays such as `mon-fri`, `mon,wed,fri` or `daily`',
+    why: 'Weekdays are mon, tue, wed, thu, fri, sat, sun.',
+  }),
+  sessionEatenUp: message<{ person: string; lost: number; longest: number }>({
+    code: 'CAL08',
+    level: 'error',
+    says: ({ person, lost, longest }) =>
+      `setting up and cleaning up take ${hoursText(lost)} of every session, but \`${person}\` has none longer than ${hoursText(longest)}`,
+    mend: () => 'shorten `setup` and `clean-up`, or lengthen the hours',
+    why: 'Setting up and cleaning up come off both ends of every session; nothing is left to work in.',
+  }),
+  wantedBeforeStart: message<{ wanted: string; start: string }>({
+    code: 'CAL09',
+    level: 'error',
+    says: ({ wanted, start }) => `it is wanted on ${wanted}, before it starts on ${start}`,
+    mend: () => 'correct `start` or `wanted`',
+    why: 'Nothing can be done before the start.',
+  }),
+  timeOfDayUnread: message<{ key: string; text: string }>({
+    code: 'CAL10',
+    level: 'error',
+    says: ({ key, text }) => `\`${key}\` is not a time of day: \`${text}\``,
+    mend: () => 'write it in quotes as HH:MM, such as `"12:00"`',
+    why: 'Clock times run from 00:00 to 24:00.',
+  }),
+  nobodyEligible: message<{ what: string; people: number; may: readonly string[] }>({
+    code: 'CAL11',
+    level: 'error',
+    says: ({ what, people, may }) => `${what} takes ${people} at once, but only ${may.length} may do it`,
+    mend: () => 'name more people, or lower `people`',
+    why: 'A step for two needs two people whose hours meet and who may use the machine.',
+  }),
+  noDays: message<{ vendor: string }>({
+    code: 'CAL12',
+    level: 'error',
+    says: ({ vendor }) => `\`${vendor}\` has no working day`,
+    mend: () => 'give it `days:` such as `mon-fri`',
+    why: 'A vendor or carrier that never works never delivers.',
+  }),
+} as const

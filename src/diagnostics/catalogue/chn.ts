@@ -1,0 +1,2 @@
+/** Messages about dimension chains. */
+export const chn = {} as const

@@ -1,0 +1,2 @@
+/** Messages about fits and threads. */
+export const fit = {} as const

@@ -1,0 +1,36 @@
+import { message } from '../message.ts'
+
+/** LIM: limits the person set. */
+export const lim = {
+  wantedMissed: message<{ finish: string; wanted: string; days: number; drivers: readonly string[] }>({
+    code: 'LIM01',
+    level: 'warning',
+    says: ({ finish, wanted, days, drivers }) =>
+      `it works on ${finish}, ${days} ${days === 1 ? 'day' : 'days'} after ${wanted}; the date is set by ${drivers.join(', then ')}`,
+    mend: () =>
+      'see what sets the date in the workbook: order earlier, add hours, or shorten what is named here',
+    why: 'The wanted date is yours; the plan says by how much it is missed and what drives it.',
+  }),
+  cashExceeded: message<{
+    cash: string
+    limit: string
+    over: string
+    largest: readonly string[]
+    incomplete: boolean
+  }>({
+    code: 'LIM02',
+    level: 'warning',
+    says: ({ cash, limit, over, largest, incomplete }) =>
+      `it costs ${cash}${incomplete ? ' or more' : ''} in cash, ${over} over ${limit}; the largest are ${largest.join(', ')}`,
+    mend: () => 'raise `limits: cash`, or change what is named here',
+    why: 'Cash is what leaves the wallet: whole packs, minimum orders, freight, duty and tax.',
+  }),
+  massExceeded: message<{ mass: string; limit: string; unknown: readonly string[] }>({
+    code: 'LIM03',
+    level: 'warning',
+    says: ({ mass, limit, unknown }) =>
+      `one device weighs ${mass}, over ${limit}${unknown.length > 0 ? `, and ${unknown.length} parts have no mass` : ''}`,
+    mend: () => 'lighten the parts, or raise `limits: mass`',
+    why: 'Masses of parts times their number in one device.',
+  }),
+} as const

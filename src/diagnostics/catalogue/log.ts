@@ -1,0 +1,2 @@
+/** Messages about what happened. */
+export const log = {} as const

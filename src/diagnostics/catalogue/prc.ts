@@ -1,0 +1,59 @@
+import { message } from '../message.ts'
+
+/** PRC: what processes need and can do. */
+export const prc = {
+  noPrintTime: message<{ part: string }>({
+    code: 'PRC01',
+    level: 'error',
+    says: ({ part }) =>
+      `\`${part}\` has neither a print time nor a volume with a printer that says what it \`deposits\``,
+    mend: () => 'add `time:` to the part or its plate, or `volume:` here and `deposits:` on the printer',
+    why: 'The print must be given minutes somehow.',
+  }),
+  plateDiffers: message<{ part: string; key: string; has: string; plate: string; wants: string }>({
+    code: 'PRC02',
+    level: 'error',
+    says: ({ part, key, has, plate, wants }) =>
+      `\`${part}\` has \`${key}: ${has}\`, but its plate \`${plate}\` has \`${wants}\``,
+    mend: ({ part }) => `give \`${part}\` the same, or another plate`,
+    why: 'One print job runs on one printer with one material.',
+  }),
+  nothingToMake: message<{ part: string; kind: string }>({
+    code: 'PRC03',
+    level: 'error',
+    says: ({ part, kind }) => `\`${part}\` is ${kind} but nothing says from what`,
+    mend: () => 'add `stock:` with a bar, plate or block',
+    why: 'A machined part begins as a piece of stock that must be bought or on the shelf.',
+  }),
+  twoShapes: message<{ what: string; found: readonly string[] }>({
+    code: 'PRC04',
+    level: 'error',
+    says: ({ what, found }) =>
+      `${what} must be one of bar, plate, block, volume or mass, but has ${found.length === 0 ? 'none' : found.join(' and ')}`,
+    mend: () => 'keep one: `bar` with `length`, `plate`, or `block` (a form may be `volume` or `mass` too)',
+    why: 'A piece of stock has one shape.',
+  }),
+  notComputed: message<{ what: string }>({
+    code: 'PRC05',
+    level: 'warning',
+    says: ({ what }) => `${what} is kept but not computed by this version`,
+    mend: () => 'check it by hand for now',
+    why: 'Saying nothing would look like a passed check.',
+  }),
+  wrongMaterialForm: message<{ part: string; material: string }>({
+    code: 'PRC06',
+    level: 'error',
+    says: ({ part, material }) =>
+      `\`${part}\` uses a volume of \`${material}\`, which has no form sold by volume or mass`,
+    mend: () => 'add a form with `volume:` (bottle) or `mass:` (spool) to the material',
+    why: 'Printed parts draw on a bottle or spool that must be bought or on the shelf.',
+  }),
+  noDensity: message<{ material: string; part: string }>({
+    code: 'PRC07',
+    level: 'error',
+    says: ({ material, part }) =>
+      `\`${material}\` is sold by mass, \`${part}\` uses a volume, and its density is missing`,
+    mend: () => 'add `density:` to the material, such as `1.24 g/cm3`',
+    why: 'A spool by mass serves a volume only through the density.',
+  }),
+} as const

@@ -1,0 +1,161 @@
+import type Fraction from 'fraction.js'
+import type { Minutes } from '../base/clock.ts'
+import type { Place } from '../base/place.ts'
+import type { Quantity } from '../base/quantity.ts'
+import type { ThreePoint } from '../base/three-point.ts'
+import type { After, Count, Labour, NamedTool, Target } from './project.ts'
+
+/** How a device or a part of kind assembly goes together. */
+export interface AssemblyPlan {
+  /** The part; `null`: the device. */
+  readonly of: string | null
+  readonly at: Place
+  /** Openings by body. */
+  readonly openings: ReadonlyMap<string, readonly string[]>
+  readonly steps: readonly Step[]
+  /** The body that is never put and on which the rest goes; `null`: none. */
+  readonly ground: string | null
+}
+
+export type JoiningMethod =
+  | 'screw'
+  | 'thread'
+  | 'press'
+  | 'seat'
+  | 'glue'
+  | 'solder'
+  | 'snap'
+  | 'crimp'
+  | 'plug'
+  | 'magnet'
+  | 'tie'
+
+/** An opening of a body, as a step names it. */
+export interface OpeningAt {
+  readonly body: string
+  readonly opening: string
+  readonly at: Place
+}
+
+/** One action at the bench. */
+export interface Step extends Labour {
+  /** Unique in its assembly: its name, else made of what it does. */
+  readonly id: string
+  readonly at: Place
+  /** Place in the source, from 0. */
+  readonly index: number
+  /** What is put; `null` for a test, an adjustment or other action. */
+  readonly put: Count | null
+  readonly instances: readonly string[]
+  /** The body it goes into through an open opening; `through` names the openings allowed, else any. */
+  readonly into: { readonly body: string; readonly through: string | null; readonly at: Place } | null
+  readonly onto: { readonly body: string; readonly at: Place } | null
+  readonly method: JoiningMethod | null
+  readonly light: boolean
+  readonly locker: boolean
+  readonly fasteners: readonly Count[]
+  readonly from: string | null
+  readonly turn: string | null
+  readonly tool: NamedTool | null
+  readonly fixture: string | null
+  readonly machine: string | null
+  readonly torque: Quantity | null
+  readonly adhesive: string | null
+  /** Seconds; a wait that nobody attends, before anything else touches it. */
+  readonly cure: ThreePoint | null
+  /** Seconds of hands for one device. */
+  readonly time: ThreePoint
+  /** Whether the time was assumed because the source gives none. */
+  readonly timeAssumed: boolean
+  readonly check: string | null
+  readonly cautions: readonly string[]
+  readonly shuts: readonly OpeningAt[]
+  readonly opens: readonly OpeningAt[]
+  readonly test: string | null
+  readonly action: string | null
+  readonly needs: readonly Target[]
+  readonly reaches: readonly { readonly text: string; readonly at: Place }[]
+  readonly after: readonly After[]
+  readonly before: readonly Target[]
+  readonly beforeLastOf: readonly Target[]
+  /** Longest wait after the step written just before it. */
+  readonly within: Minutes | null
+  readonly fails: Fraction | null
+  readonly rework: ThreePoint | null
+  readonly together: boolean
+  readonly note: string | null
+}
+
+/** A constraint on the order of steps of one assembly, with the statement it comes from. */
+export type OrderConstraint =
+  /** `step` needs `needs` done before: the thing it touches must be there. */
+  | {
+      readonly form: 'presence'
+      readonly step: string
+      readonly needs: string
+      readonly at: Place
+      readonly why: Why
+    }
+  /** `step` is done before each of `of`. */
+  | {
+      readonly form: 'before'
+      readonly step: string
+      readonly of: readonly string[]
+      readonly at: Place
+      readonly why: Why
+    }
+  /** `step` is done before the last of `of` is done. */
+  | {
+      readonly form: 'before last of'
+      readonly step: string
+      readonly of: readonly string[]
+      readonly at: Place
+      readonly why: Why
+    }
+  /** The opening is open when `step` begins; only where a written step opens it again. */
+  | {
+      readonly form: 'while open'
+      readonly step: string
+      readonly body: string
+      readonly openings: readonly string[]
+      readonly at: Place
+      readonly why: Why
+    }
+
+/** Which key of the source a constraint comes from. */
+export type Why =
+  | 'in'
+  | 'through'
+  | 'on'
+  | 'put'
+  | 'shut'
+  | 'open'
+  | 'after'
+  | 'before'
+  | 'before_last_of'
+  | 'reaches'
+  | 'needs'
+  | 'test'
+  | 'with'
+
+/** What planning the order of one assembly gives. */
+export interface AssemblyOrder {
+  readonly of: string | null
+  readonly constraints: readonly OrderConstraint[]
+  /** Step ids in the order taken; `null`: no order exists. */
+  readonly order: readonly string[] | null
+  /** Links between steps that the constraints need, each disjunction settled as in `order`. */
+  readonly links: readonly {
+    readonly before: string
+    readonly after: string
+    readonly constraint: OrderConstraint
+  }[]
+  /** Where there is none: constraints that cannot hold together. */
+  readonly conflict: readonly OrderConstraint[]
+  /** Constraints that say nothing because no step shuts the opening. */
+  readonly void: readonly OrderConstraint[]
+  /** Whether all states were searched, so that `order` is the best by the criteria or the conflict is certain. */
+  readonly proved: boolean
+  readonly turns: number
+  readonly toolChanges: number
+}

@@ -1,0 +1,456 @@
+/**
+ * The resolved project: every unit read, every name found. A value that was faulted in the source is `null`, and
+ * later stages skip it: its diagnostic has been given.
+ */
+import type Fraction from 'fraction.js'
+import type { Day, Minutes } from '../base/clock.ts'
+import type { Place, Placed } from '../base/place.ts'
+import type { Quantity } from '../base/quantity.ts'
+import type { ThreePoint } from '../base/three-point.ts'
+import type { AssemblyPlan } from './assembly.ts'
+
+export interface Project {
+  readonly file: string
+  readonly fingerprint: string
+  readonly device: Device
+  readonly limits: Limits
+  /** Price of one unit of a foreign currency in the project's currency. */
+  readonly exchange: ReadonlyMap<string, Fraction>
+  readonly people: ReadonlyMap<string, Person>
+  readonly machines: ReadonlyMap<string, Machine>
+  readonly tools: ReadonlyMap<string, Tool>
+  readonly cutters: ReadonlyMap<string, Cutter>
+  readonly materials: ReadonlyMap<string, Material>
+  readonly vendors: ReadonlyMap<string, Vendor>
+  readonly plates: ReadonlyMap<string, Plate>
+  readonly work: ReadonlyMap<string, Work>
+  readonly parts: ReadonlyMap<string, Part>
+  /** How the device goes together; `null` where the project has no assembly. */
+  readonly assembly: AssemblyPlan | null
+  readonly chains: ReadonlyMap<string, Chain>
+  /** How many of each part the device, the batch and the shelf ask for; every part has an entry. */
+  readonly demand: ReadonlyMap<string, Demand>
+}
+
+export interface Device {
+  readonly at: Place
+  readonly name: string
+  readonly revision: string | null
+  readonly description: string | null
+  readonly qty: number
+  readonly currency: string
+  readonly start: Day
+  readonly wanted: { readonly day: Day; readonly at: Place } | null
+}
+
+export interface Limits {
+  /** Major units of the project's currency. */
+  readonly cash: { readonly value: Fraction; readonly at: Place } | null
+  readonly mass: { readonly quantity: Quantity; readonly at: Place } | null
+  readonly envelope: { readonly text: string; readonly at: Place } | null
+}
+
+/** Minutes of a day, half-open. */
+export interface DaySpan {
+  readonly open: Minutes
+  readonly close: Minutes
+}
+
+/** First and last day, both included. */
+export interface DayRange {
+  readonly first: Day
+  readonly last: Day
+}
+
+/** Weekly hours with exceptions; `weekly[0]` is Monday. */
+export interface Hours {
+  readonly weekly: readonly (readonly DaySpan[])[]
+  readonly off: readonly DayRange[]
+  /** Replaces the weekday's hours on that date. */
+  readonly extra: ReadonlyMap<Day, readonly DaySpan[]>
+}
+
+/** Which days count, `weekly[0]` Monday. */
+export interface DayPattern {
+  readonly weekly: readonly boolean[]
+  readonly off: readonly DayRange[]
+}
+
+export interface Person extends Placed {
+  /** `null`: no hours were given (a diagnostic says so). */
+  readonly hours: Hours | null
+  /** Project currency (major units) per hour. */
+  readonly rate: Fraction
+  readonly setUp: Minutes
+  readonly cleanUp: Minutes
+}
+
+export interface Machine extends Placed {
+  /** `null`: always open. */
+  readonly hours: Hours | null
+  /** Project currency (major units) per hour. */
+  readonly rate: Fraction
+  readonly capacity: number
+  /** People who may use it; everybody where silent, in source order. */
+  readonly users: readonly string[]
+  readonly prints: 'vat' | 'filament' | null
+  /** mm3 per second. */
+  readonly deposits: Quantity | null
+  readonly note: string | null
+}
+
+export interface Tool extends Placed {
+  readonly qty: number
+  readonly from: Day | null
+  readonly until: Day | null
+}
+
+export interface Cutter extends Placed {
+  readonly diameter: Quantity | null
+  readonly have: number
+  /** Seconds of cutting. */
+  readonly life: ThreePoint | null
+  /** Major units of the project's currency. */
+  readonly worth: Fraction | null
+  readonly offers: readonly Offer[]
+  /** Further facts as typed, for the route sheet: key and text. */
+  readonly facts: ReadonlyMap<string, string>
+}
+
+export interface Material extends Placed {
+  readonly density: Quantity | null
+  /** Millimetres. */
+  readonly kerf: Quantity
+  readonly forms: readonly MaterialForm[]
+  readonly cautions: readonly string[]
+}
+
+/** Size of a piece of bar, plate or block, or an amount by volume or mass; lengths in mm, volume in mm3, mass in g. */
+export type Size =
+  | { readonly shape: 'bar'; readonly across: Quantity; readonly length: Quantity }
+  | {
+      readonly shape: 'plate' | 'block'
+      readonly length: Quantity
+      readonly width: Quantity
+      readonly thickness: Quantity
+    }
+  | { readonly shape: 'volume'; readonly volume: Quantity }
+  | { readonly shape: 'mass'; readonly mass: Quantity }
+
+export interface MaterialForm {
+  readonly at: Place
+  /** Unique in the project, made of material and size: `al-6082 bar 20 mm`. */
+  readonly id: string
+  readonly size: Size
+  /** What is here, in whole units and fractions of one (0.48 of a bar). */
+  readonly have: Fraction
+  readonly worth: Fraction | null
+  readonly offers: readonly Offer[]
+}
+
+export interface Vendor extends Placed {
+  readonly days: DayPattern
+  readonly cutoff: Minutes
+  readonly post: Minutes
+  /** Carrier working days. */
+  readonly transit: ThreePoint
+  readonly carrier: DayPattern
+  readonly currency: string
+  /** Money in the vendor's currency, major units; `null`: none. */
+  readonly freight: Fraction | null
+  readonly freeOver: Fraction | null
+  readonly minimumOrder: Fraction | null
+  readonly clearance: Fraction | null
+  /** Ratios. */
+  readonly duty: Fraction
+  readonly tax: Fraction
+  /** Seconds of hands. */
+  readonly order: ThreePoint
+  readonly receive: ThreePoint
+  readonly url: string | null
+}
+
+export interface PriceBreak {
+  readonly from: number
+  /** Major units of the offer's currency, exact. */
+  readonly price: Fraction
+}
+
+export interface Offer {
+  readonly at: Place
+  readonly vendor: string
+  /** Ascending by `from`, the first from 1 or the least order; `null`: price unknown. */
+  readonly prices: readonly PriceBreak[] | null
+  readonly currency: string
+  /** Vendor working days; `null`: missing or faulted (a diagnostic says so). */
+  readonly lead: ThreePoint | null
+  readonly pack: number
+  readonly moq: number
+  /** Least charge of the line, major units of `currency`. */
+  readonly minimum: Fraction | null
+  readonly code: string | null
+  readonly url: string | null
+  readonly cart: string | null
+  readonly needs: readonly Target[]
+  readonly note: string | null
+}
+
+/** What a link or a need points at. */
+export type Target =
+  | { readonly kind: 'work'; readonly id: string; readonly at: Place }
+  | { readonly kind: 'part'; readonly id: string; readonly at: Place }
+  /** A step of the device (`assembly: null`) or of a part of kind assembly. */
+  | { readonly kind: 'step'; readonly assembly: string | null; readonly id: string; readonly at: Place }
+  /** The steps that shut it. */
+  | {
+      readonly kind: 'opening'
+      readonly assembly: string | null
+      readonly body: string
+      readonly opening: string
+      readonly at: Place
+    }
+
+/** Waits for a target: finish to start. */
+export interface After {
+  readonly target: Target
+  /** Elapsed minutes, or carrier working days. */
+  readonly lag: { readonly minutes: Minutes } | { readonly workingDays: number }
+  readonly within: Minutes | null
+  readonly at: Place
+}
+
+export type Role = 'device' | 'fixture' | 'consumable' | 'tool'
+export type Attention = 'hands' | 'nearby' | 'none'
+
+/** Who may do a piece of work, and how it may be interrupted. */
+export interface Labour {
+  readonly attention: Attention
+  /** People who may do it, in source order; not empty unless the project has nobody. */
+  readonly who: readonly string[]
+  /** How many at once. */
+  readonly people: number
+  readonly pausable: boolean
+  readonly least: Minutes
+}
+
+export interface Feature {
+  readonly name: string
+  /** As typed: `6 H7`, `M14x1-6H`, `4.2 ± 0.05 mm`. */
+  readonly text: string
+  readonly at: Place
+}
+
+export interface Part extends Placed {
+  readonly role: Role
+  /** As written; `null` where silent. */
+  readonly qty: { readonly count: number; readonly at: Place } | null
+  readonly spares: number
+  readonly have: number
+  readonly worth: Fraction | null
+  readonly number: string | null
+  readonly description: string | null
+  readonly revision: string | null
+  readonly drawing: string | null
+  /** Grams. */
+  readonly mass: Quantity | null
+  /** Share of tries that come out good, above 0 to 1. */
+  readonly yield: Fraction
+  /** How many are started for each one needed. */
+  readonly tries: number
+  readonly wears: boolean
+  readonly cautions: readonly string[]
+  readonly note: string | null
+  readonly after: readonly After[]
+  /** Name of the way taken and of those left; `null`: written straight on the part. */
+  readonly choice: { readonly taken: string; readonly left: readonly string[] } | null
+  readonly way: Way
+}
+
+/** How a part comes to be. */
+export type Way = MachinedWay | PrintedWay | BoardWay | BoughtWay | AssemblyWay
+
+/** What every way that passes a route has. */
+export interface Routed {
+  readonly lot: number | null
+  readonly features: readonly Feature[]
+  readonly model: string | null
+  readonly route: readonly RouteStep[]
+}
+
+export interface MachinedWay extends Routed {
+  readonly kind: 'machined'
+  readonly material: string | null
+  readonly stock: Stock | null
+}
+
+export interface Stock {
+  readonly at: Place
+  readonly size: Size
+  /** Millimetres. */
+  readonly kerf: Quantity
+  /** The form of the material it is cut from; `null`: bought by the piece through `offers`, or nothing matches. */
+  readonly form: string | null
+  readonly offers: readonly Offer[]
+}
+
+export interface PrintJob {
+  readonly at: Place
+  readonly machine: string | null
+  readonly material: string | null
+  /** Seconds for one piece (part) or the job (plate); `null`: from volume. */
+  readonly time: ThreePoint | null
+  readonly load: ThreePoint | null
+  readonly unload: ThreePoint | null
+  readonly wash: ThreePoint | null
+  readonly dry: ThreePoint | null
+  readonly cure: ThreePoint | null
+}
+
+export interface PrintedWay extends Routed {
+  readonly kind: 'printed'
+  readonly job: PrintJob
+  /** mm3 of material for one piece. */
+  readonly volume: Quantity | null
+  readonly plate: string | null
+}
+
+export interface Plate extends Placed {
+  readonly job: PrintJob
+  readonly after: readonly After[]
+  /** Parts on it, by name. */
+  readonly parts: readonly string[]
+}
+
+export interface BoardWay extends Routed {
+  readonly kind: 'board'
+  readonly outline: string | null
+  readonly layers: number | null
+  readonly offers: readonly Offer[]
+  readonly places: readonly Count[]
+  /** Soldering one board. */
+  readonly solder: Operation | null
+}
+
+export interface BoughtWay extends Routed {
+  readonly kind: 'bought'
+  readonly offers: readonly Offer[]
+}
+
+export interface AssemblyWay {
+  readonly kind: 'assembly'
+  readonly plan: AssemblyPlan
+}
+
+/** `part xN`. */
+export interface Count {
+  readonly part: string
+  readonly count: number
+  readonly at: Place
+}
+
+/** One step of a route. */
+export type RouteStep =
+  | SetupStep
+  /** Work outside a setup: hands, or a cure. */
+  | { readonly kind: 'work'; readonly at: Place; readonly operation: Operation }
+  | OutsideStep
+
+export interface SetupStep {
+  readonly kind: 'setup'
+  readonly at: Place
+  readonly machine: string | null
+  readonly hold: Hold
+  /** Once for the lot, seconds. */
+  readonly time: ThreePoint | null
+  /** For one piece, seconds. */
+  readonly load: ThreePoint | null
+  readonly unload: ThreePoint | null
+  readonly zero: string | null
+  readonly who: readonly string[]
+  readonly people: number
+  readonly note: string | null
+  readonly operations: readonly Operation[]
+}
+
+export interface OutsideStep {
+  readonly kind: 'outside'
+  readonly at: Place
+  readonly offer: Offer
+  readonly what: string | null
+  readonly needs: readonly Target[]
+  readonly check: string | null
+  readonly note: string | null
+}
+
+/** What holds the work. */
+export type Hold =
+  | { readonly kind: 'fixture'; readonly part: string; readonly at: Place }
+  | { readonly kind: 'tool'; readonly tool: string; readonly at: Place }
+  | { readonly kind: 'words'; readonly text: string }
+  | { readonly kind: 'nothing' }
+
+/** One operation, with what its process kind fills in where the person was silent. */
+export interface Operation extends Labour {
+  /** Key of the process kind: `thread mill`. */
+  readonly process: string
+  readonly at: Place
+  /** Seconds for one piece (or for the lot, see `each`); `null`: missing, a diagnostic says so. */
+  readonly time: ThreePoint | null
+  /** Whether the time is for each piece. */
+  readonly each: boolean
+  readonly machine: string | null
+  readonly cutter: string | null
+  readonly tool: NamedTool | null
+  readonly fixture: string | null
+  /** Names of features it makes or measures. */
+  readonly features: readonly string[]
+  /** Every other key as typed, in source order, for the route sheet. */
+  readonly facts: ReadonlyMap<string, string>
+  readonly check: string | null
+  readonly note: string | null
+}
+
+/** A tool in words, and the resource of that name where there is one. */
+export interface NamedTool {
+  readonly text: string
+  readonly resource: { readonly kind: 'tool' | 'machine' | 'part'; readonly id: string } | null
+}
+
+export interface Work extends Placed, Labour {
+  /** Seconds. */
+  readonly time: ThreePoint | null
+  readonly after: readonly After[]
+  readonly needs: readonly Target[]
+  readonly machine: string | null
+  readonly tool: NamedTool | null
+  readonly note: string | null
+}
+
+export interface Chain extends Placed {
+  readonly must: string
+  readonly sum: readonly { readonly text: string; readonly at: Place }[]
+}
+
+/** How many of a part are asked for and where they come from. */
+export interface Demand {
+  /** Per device, over all places; 0 for fixtures and tools. */
+  readonly perDevice: number
+  /** Per project without spares: per device x devices, or the fixture's own quantity. */
+  readonly needed: number
+  readonly spares: number
+  /** Drawn from what is here, used first. */
+  readonly fromStock: number
+  /** To make or buy: needed + spares - fromStock, before tries. */
+  readonly toGet: number
+  /** Where it goes: an assembly (`null` the device), a board, or `qty` alone. */
+  readonly uses: readonly Use[]
+}
+
+export interface Use {
+  readonly by: 'step' | 'fastener' | 'board' | 'qty'
+  /** The assembly part or board it goes into; `null`: the device. */
+  readonly into: string | null
+  /** Count in one of `into`. */
+  readonly count: number
+  readonly at: Place
+}

@@ -1,0 +1,68 @@
+import type { Instant, Minutes } from '../base/clock.ts'
+
+/** Where every task went in time. */
+export interface PlanSchedule {
+  readonly finish: Instant
+  readonly tasks: ReadonlyMap<string, ScheduledTask>
+  /** From the project's start to the finish: what set it. */
+  readonly drivingChain: readonly ChainStep[]
+  readonly criticalChains: readonly (readonly string[])[]
+  readonly criticalChainCount: bigint
+  /** Earliest finish with calendars kept and capacities dropped. */
+  readonly lowerBound: Instant
+  readonly schedulesTried: number
+}
+
+export interface ScheduledTask {
+  readonly id: string
+  readonly start: Instant
+  readonly finish: Instant
+  readonly pieces: readonly { readonly open: Instant; readonly close: Instant }[]
+  /** Who does it; empty where nobody is needed. */
+  readonly people: readonly string[]
+  /** Latest start and finish that keep the plan's finish. */
+  readonly latestStart: Instant
+  readonly latestFinish: Instant
+  /** Plain critical path: calendars kept, capacities dropped. */
+  readonly earlyStart: Instant
+  readonly earlyFinish: Instant
+  readonly lateStart: Instant
+  readonly lateFinish: Instant
+  /** Open minutes of the task's own calendar between early and late start. */
+  readonly float: Minutes
+  readonly freeFloat: Minutes
+  readonly critical: boolean
+}
+
+/** One element of the driving chain and why it could not begin earlier. */
+export interface ChainStep {
+  readonly task: string
+  readonly start: Instant
+  readonly finish: Instant
+  readonly because:
+    | { readonly kind: 'start' }
+    | { readonly kind: 'link'; readonly from: string }
+    | { readonly kind: 'resource'; readonly resource: string; readonly from: string }
+    | {
+        readonly kind: 'calendar'
+        readonly calendar: string
+        readonly opened: Instant
+        readonly from: string | null
+      }
+    | { readonly kind: 'block'; readonly with: string }
+}
+
+/** An unbroken open interval of one person, and what is done in it. */
+export interface Session {
+  readonly person: string
+  readonly open: Instant
+  readonly close: Instant
+  readonly work: readonly { readonly task: string; readonly open: Instant; readonly close: Instant }[]
+}
+
+/** Why there is no schedule. */
+export interface NoSchedule {
+  readonly kind: 'none found' | 'impossible'
+  readonly why: 'beyond horizon' | 'no room' | 'longest wait missed' | 'ring' | 'capacity' | 'no window'
+  readonly tasks: readonly string[]
+}
