@@ -1,10 +1,10 @@
 import type Fraction from 'fraction.js'
+import type { Cents } from '../base/money.ts'
 import type { Place } from '../base/place.ts'
 import type { ThreePoint } from '../base/three-point.ts'
 import type { Offer, Target } from './project.ts'
 
-/** Integer minor units of a currency. */
-export type Cents = number
+export type { Cents } from '../base/money.ts'
 
 /** What a line of a cart buys. */
 export type Bought =
@@ -17,9 +17,29 @@ export type Bought =
   /** Outside work on one lot of a part: which route step (index) and which lot (from 0). */
   | { readonly kind: 'outside'; readonly part: string; readonly routeStep: number; readonly lot: number }
 
-/** One line of an order. Money is in the offer's currency until the cart converts it. */
-export interface CartLine {
-  /** Unique: `magnet`, `al-6082 bar 20 mm`, `base / outside 1 / lot 1`. */
+/** Why more is bought than needed. */
+export type MoreWhy = 'pack' | 'least order' | 'cheaper'
+
+/** What one offer charges for an amount chosen. Money in the offer's currency. */
+export interface Chosen {
+  /** What is bought: whole packs, least orders and cheaper larger amounts considered. */
+  readonly quantity: number
+  /** Why more is bought than needed; `null`: nothing more. */
+  readonly more: MoreWhy | null
+  /** Unit price at that quantity, major units of the offer's currency; `null`: unknown. */
+  readonly unitPrice: Fraction | null
+  /** Quantity from which that price holds. */
+  readonly breakFrom: number
+  /** round(max(quantity x unit price, minimum charge)); `null`: unknown. */
+  readonly goodsForeign: Cents | null
+}
+
+/**
+ * One line of an order. Shares of the cart's amounts are differences of rounded running totals over the cart's lines
+ * in their order, weighed by `goods`; equal where every line's goods are zero.
+ */
+export interface CartLine extends Chosen {
+  /** Unique: `magnet`, `al-6082 bar 20 mm`, `base / stock`, `base / outside 1 / lot 1`. */
   readonly id: string
   readonly what: Bought
   readonly title: string
@@ -27,26 +47,23 @@ export interface CartLine {
   readonly offer: Offer
   /** What the plan needs (pieces or whole units). */
   readonly needed: number
-  /** What is bought: whole packs, least orders and cheaper larger amounts considered. */
-  readonly quantity: number
-  /** Why more is bought than needed: `pack`, `least order`, `cheaper`; `null`: nothing more. */
-  readonly more: 'pack' | 'least order' | 'cheaper' | null
-  /** Unit price at that quantity, major units of the offer's currency; `null`: unknown. */
-  readonly unitPrice: Fraction | null
-  /** Quantity from which that price holds. */
-  readonly breakFrom: number
-  /** Extended line in the offer's currency, rounded; minimum charge applied. */
-  readonly goodsForeign: Cents | null
-  /** The same converted to the project's currency and rounded again. */
+  /** Project currency for one unit of the offer's; `null`: no rate is known. */
+  readonly rate: Fraction | null
+  /** `goodsForeign` converted to the project's currency and rounded again; `null`: unknown. */
   readonly goods: Cents | null
-  /** Shares of the cart's freight, minimum-order surcharge, duty, tax and clearance, by value. */
+  /** `null`: the cart's amount, or this line's part of it, hangs on an unknown price. */
   readonly freight: Cents | null
   readonly surcharge: Cents | null
   readonly duty: Cents | null
   readonly tax: Cents | null
   readonly clearance: Cents | null
-  /** goods + shares; `null`: unknown. */
+  /** goods + shares; `null`: one of them is unknown. */
   readonly landed: Cents | null
+  /**
+   * `landed`, or where that is unknown what is known of it: its goods, and the cart's known amounts divided over the
+   * lines with known goods. Adds up to the cart's `known`.
+   */
+  readonly known: Cents
 }
 
 /** One order to one vendor on one date. */
@@ -55,6 +72,7 @@ export interface Cart {
   readonly id: string
   readonly vendor: string
   readonly at: Place
+  /** Sorted by id. */
   readonly lines: readonly CartLine[]
   /** Work and parts it waits for. */
   readonly needs: readonly Target[]
@@ -68,15 +86,27 @@ export interface Cart {
   readonly transit: ThreePoint
   /** Out and back for outside work: parts travel there first. */
   readonly outside: boolean
+  /** Of the vendor, in which freight, minimum order and clearance are stated. */
+  readonly currency: string
+  /** Project currency for one unit of the vendor's; `null`: no rate is known. */
+  readonly rate: Fraction | null
+  /** Value of the goods in the vendor's currency, against which the vendor's limits are held; `null`: unknown. */
+  readonly goodsForeign: Fraction | null
+  /** Rounded, in the vendor's currency; `null`: unknown. */
+  readonly freightForeign: Cents | null
+  readonly surchargeForeign: Cents | null
+  readonly clearanceForeign: Cents | null
   /** All in the project's currency, rounded; `null`: unknown because a line is. */
   readonly goods: Cents | null
   readonly freight: Cents | null
   readonly surcharge: Cents | null
+  /** Rate x (goods + surcharge + freight). */
   readonly duty: Cents | null
+  /** Rate x (goods + surcharge + freight + duty + clearance). */
   readonly tax: Cents | null
   readonly clearance: Cents | null
   readonly total: Cents | null
-  /** Sum of what is known, and which lines are not. */
+  /** Sum of what is known, and the lines whose price (or exchange rate) is not. */
   readonly known: Cents
   readonly unknown: readonly string[]
 }
@@ -84,24 +114,74 @@ export interface Cart {
 export interface Purchase {
   /** Sorted by id. */
   readonly carts: readonly Cart[]
-  /** How whole bars, plates, bottles and spools are shared by the pieces cut from them. */
+  /** How whole bars, plates, bottles and spools are shared by the pieces cut from them; sorted by form. */
   readonly cuts: readonly CuttingPlan[]
+  /** How long each cutter cuts; sorted by cutter. */
+  readonly wear: readonly CutterWear[]
+  /** What must be got and cannot be, so that its money is unknown; sorted by id. */
+  readonly missing: readonly Missing[]
 }
 
 /** The pieces that share one form of a material. */
 export interface CuttingPlan {
   readonly material: string
   readonly form: string
-  /** One entry per part and lot-independent: how many pieces, and the share of one unit each piece takes (kerf included). */
-  readonly pieces: readonly {
-    readonly part: string
-    readonly count: number
-    readonly share: Fraction
-  }[]
-  /** Units used up or opened (whole and part), and how much of that came from own stock, in units. */
+  /** One entry per part, sorted. */
+  readonly pieces: readonly CutPieces[]
+  /** Every bar or plate begun, own ones first; empty for what is taken by volume or mass. */
+  readonly units: readonly CutUnit[]
+  /** Taken from units, and how much of that from what is here; in units. */
   readonly unitsUsed: Fraction
   readonly fromStock: Fraction
-  readonly unitsBought: number
-  /** Pieces that no unit is large enough for. */
+  /** Whole units that must be bought. */
+  readonly unitsNeeded: number
+  /** Parts that no unit is large enough for. */
   readonly tooLarge: readonly string[]
+}
+
+/** What one part takes of a form. */
+export interface CutPieces {
+  readonly part: string
+  /** Pieces started. */
+  readonly count: number
+  /** One piece with its cut as a share of one unit, at most 1. The last piece of a unit may take less. */
+  readonly share: Fraction
+  /** Units taken by all its pieces. */
+  readonly fromStock: Fraction
+  readonly fromBought: Fraction
+}
+
+/** One bar or plate, and the pieces cut from it in order. */
+export interface CutUnit {
+  readonly own: boolean
+  /** As a share of a whole one: 1, or what is left of an own one. */
+  readonly size: Fraction
+  readonly pieces: readonly { readonly part: string; readonly share: Fraction }[]
+}
+
+/** How long a cutter cuts, by part. */
+export interface CutterWear {
+  readonly cutter: string
+  /** Sorted by part. */
+  readonly parts: readonly { readonly part: string; readonly seconds: Fraction }[]
+  readonly seconds: Fraction
+  /** Seconds; `null`: not stated, so no wear is charged. */
+  readonly life: Fraction | null
+  /** Cutters worn: seconds / life; 0 without a life. */
+  readonly worn: Fraction
+  /** Those here, and whole ones to buy: enough to wear, at least one where none is here. */
+  readonly have: number
+  readonly toBuy: number
+}
+
+/** Something to get for which there is no way, or no measure. */
+export interface Missing {
+  /** Unique; as the line would be called. */
+  readonly id: string
+  readonly title: string
+  readonly at: Place
+  readonly why: 'no offer' | 'no vendor' | 'no stock' | 'no volume' | 'no density' | 'no form' | 'too large'
+  readonly kind: 'part' | 'material' | 'cutter' | 'outside'
+  /** Whom it is for, each with its weight. */
+  readonly parts: readonly { readonly part: string; readonly weight: Fraction }[]
 }

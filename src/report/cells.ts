@@ -19,9 +19,18 @@ export type Expression =
   | { readonly op: '+' | '-' | '*' | '/'; readonly left: Expression; readonly right: Expression }
   | { readonly op: 'round'; readonly of: Expression; readonly digits: number }
   | { readonly op: 'max' | 'min'; readonly of: readonly Expression[] }
-  | { readonly op: '=' | '<>' | '<' | '<=' | '>' | '>='; readonly left: Expression; readonly right: Expression }
+  | {
+      readonly op: '=' | '<>' | '<' | '<=' | '>' | '>='
+      readonly left: Expression
+      readonly right: Expression
+    }
   | { readonly op: 'and' | 'or'; readonly of: readonly Expression[] }
-  | { readonly op: 'choose'; readonly when: Expression; readonly then: Expression; readonly otherwise: Expression }
+  | {
+      readonly op: 'choose'
+      readonly when: Expression
+      readonly then: Expression
+      readonly otherwise: Expression
+    }
   | { readonly op: 'join'; readonly of: readonly Expression[] }
 
 /** How a number is shown. Money formats carry the currency code and its minor digits. */
@@ -29,8 +38,8 @@ export type Format =
   | { readonly as: 'count' }
   | { readonly as: 'number'; readonly digits: number; readonly unit?: string }
   | { readonly as: 'money'; readonly currency: string; readonly digits: number }
-  /** A unit price: shown with up to `digits` decimals, at least the currency's own. */
-  | { readonly as: 'price'; readonly currency: string; readonly digits: number }
+  /** A unit price: shown with up to `digits` decimals, at least the currency's own (`least`; 2 where absent). */
+  | { readonly as: 'price'; readonly currency: string; readonly digits: number; readonly least?: number }
   | { readonly as: 'percent'; readonly digits: number }
   | { readonly as: 'day' }
   | { readonly as: 'instant' }
@@ -39,8 +48,22 @@ export type Format =
 
 /** What a cell is, not how it looks; the emitter's style sheet decides fonts and fills. */
 export type Role =
-  | 'title' | 'subtitle' | 'heading' | 'head' | 'body' | 'label' | 'total' | 'note' | 'input' | 'tick' | 'blank'
-  | 'error' | 'warning' | 'caution' | 'strong' | 'figure'
+  | 'title'
+  | 'subtitle'
+  | 'heading'
+  | 'head'
+  | 'body'
+  | 'label'
+  | 'total'
+  | 'note'
+  | 'input'
+  | 'tick'
+  | 'blank'
+  | 'error'
+  | 'warning'
+  | 'caution'
+  | 'strong'
+  | 'figure'
 
 /** The value of a cell, final. */
 export type Value =

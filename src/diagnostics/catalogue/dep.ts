@@ -1,7 +1,8 @@
 import type { Place } from '../../base/place.ts'
 import { message, type Note } from '../message.ts'
 
-interface Edge {
+/** One edge of a ring, in words. */
+export interface Edge {
   readonly id: string
   readonly at: Place
   /** `base` waits for `cover`: in words. */

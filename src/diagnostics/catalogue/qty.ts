@@ -4,7 +4,8 @@ import type { Place } from '../../base/place.ts'
 import type { ThreePointFault } from '../../base/three-point.ts'
 import { message } from '../message.ts'
 
-interface Unread {
+/** A text that is no such quantity. */
+export interface Unread {
   readonly key: string
   readonly fault: ThreePointFault
   readonly wanted: readonly DimensionName[]

@@ -80,11 +80,11 @@ export const shp = {
     mend: (p) => (p.near.length > 0 ? perhaps(p.near, '') : `use one of ${nameList(p.known, 'or')}`),
     why: 'The kind says how a part comes to be, and with it which other keys it needs.',
   }),
-  outOfBounds: message<{ key: string; text: string; bound: string }>({
+  outOfBounds: message<{ key: string; text: string; bound: string; example: string }>({
     code: 'SHP11',
     level: 'error',
     says: (p) => `\`${p.key}\` is ${p.text}, it must be ${p.bound}`,
-    mend: (p) => `write a number that is ${p.bound}`,
+    mend: (p) => `correct it, for example \`${p.key}: ${p.example}\``,
     why: 'Outside these bounds the number is almost surely a slip.',
   }),
   wrongLength: message<{ key: string; length: number; limit: number }>({
@@ -92,8 +92,8 @@ export const shp = {
     level: 'error',
     says: (p) =>
       p.length < p.limit
-        ? `${p.key ? `\`${p.key}\`` : 'the text'} is empty`
-        : `${p.key ? `\`${p.key}\`` : 'the text'} has ${p.length} characters, at most ${p.limit} are allowed`,
+        ? `${p.key ? `\`${p.key}\`` : 'the name'} is empty`
+        : `${p.key ? `\`${p.key}\`` : 'the name'} has ${p.length} characters, at most ${p.limit} are allowed`,
     mend: (p) => (p.length < p.limit ? 'write something, or remove it' : 'shorten it'),
     why: 'Names and texts are printed on sheets, where an empty or endless one is of no use.',
   }),

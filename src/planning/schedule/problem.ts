@@ -118,7 +118,11 @@ export interface Schedule {
 
 /** What a generator answers. It never claims impossibility without proof. */
 export type ScheduleOutcome =
-  | { readonly kind: 'found'; readonly schedule: Schedule; readonly stats: { readonly schedulesTried: number } }
+  | {
+      readonly kind: 'found'
+      readonly schedule: Schedule
+      readonly stats: { readonly schedulesTried: number }
+    }
   /** No schedule was found; `stuck` are the tasks that could not be placed, `why` a short reason code. */
   | {
       readonly kind: 'none found'

@@ -1,0 +1,46 @@
+import { asm } from './catalogue/asm.ts'
+import { buy } from './catalogue/buy.ts'
+import { cal } from './catalogue/cal.ts'
+import { chn } from './catalogue/chn.ts'
+import { dep } from './catalogue/dep.ts'
+import { fit } from './catalogue/fit.ts'
+import { lim } from './catalogue/lim.ts'
+import { log } from './catalogue/log.ts'
+import { prc } from './catalogue/prc.ts'
+import { qty } from './catalogue/qty.ts'
+import { ref } from './catalogue/ref.ts'
+import { shp } from './catalogue/shp.ts'
+import { src } from './catalogue/src.ts'
+import type { Message } from './message.ts'
+
+/** All messages, by family and name: `messages.dep.circularWait`. */
+export const messages: Messages = { src, shp, ref, qty, dep, prc, fit, asm, cal, buy, lim, chn, log }
+
+interface Messages {
+  readonly src: typeof src
+  readonly shp: typeof shp
+  readonly ref: typeof ref
+  readonly qty: typeof qty
+  readonly dep: typeof dep
+  readonly prc: typeof prc
+  readonly fit: typeof fit
+  readonly asm: typeof asm
+  readonly cal: typeof cal
+  readonly buy: typeof buy
+  readonly lim: typeof lim
+  readonly chn: typeof chn
+  readonly log: typeof log
+}
+
+/** Every message, in the order of the codes. */
+export function allMessages(): readonly Message<never>[] {
+  const families: readonly Readonly<Record<string, Message<never>>>[] = Object.values(messages)
+  return families
+    .flatMap((family) => Object.values(family))
+    .sort((a, b) => (a.code < b.code ? -1 : a.code > b.code ? 1 : 0))
+}
+
+/** The message of a code, in capitals or not; `null` when there is none. */
+export function messageOf(code: string): Message<never> | null {
+  return allMessages().find((entry) => entry.code === code.toUpperCase()) ?? null
+}

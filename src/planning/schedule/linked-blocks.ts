@@ -1,0 +1,107 @@
+/** Tasks that must be placed as one: tied by holds, by longest waits, or by rings of leads and lags. */
+import { type Network, ordersTasks } from './network.ts'
+
+/** The blocks of a problem and which must be placed before which. */
+export interface Blocks {
+  /** Tasks of each block, ascending. */
+  readonly members: readonly (readonly number[])[]
+  readonly blockOf: Int32Array
+  /** Blocks that wait for each block (repeated where several links say so). */
+  readonly after: readonly (readonly number[])[]
+  /** How many entries of `after` name each block. */
+  readonly waits: Int32Array
+  /** Whether members are tied by a longest wait or a ring of lags (else, past one member, by holds). */
+  readonly tight: readonly boolean[]
+  /** Tasks that each task lets go first within its block. */
+  readonly leads: readonly (readonly number[])[]
+  /** Tasks between the ends of each hold, ends included. */
+  readonly inside: readonly ReadonlySet<number>[]
+}
+
+/**
+ * Sets of tasks that reach each other along `next`, numbered so that a set comes after every set it reaches.
+ * Method: depth first with a stack of open tasks (Tarjan 1972, from memory). Cost: O(tasks + arcs).
+ */
+export function mutualSets(size: number, next: (task: number) => readonly number[]): Int32Array {
+  const set = new Int32Array(size).fill(-1)
+  const seen = new Int32Array(size).fill(-1)
+  const low = new Int32Array(size)
+  const open: number[] = []
+  let sets = 0
+  let clock = 0
+  const enter = (task: number) => {
+    seen[task] = low[task] = clock++
+    open.push(task)
+    return { task, next: next(task), at: 0 }
+  }
+  const close = (task: number) => {
+    if (low[task] !== seen[task]) return
+    let last: number
+    do {
+      last = open.pop()!
+      set[last] = sets
+    } while (last !== task)
+    sets++
+  }
+  for (let root = 0; root < size; root++) {
+    const path = seen[root] === -1 ? [enter(root)] : []
+    while (path.length > 0) {
+      const top = path.at(-1)!
+      const other = top.next[top.at++]
+      if (other === undefined) {
+        path.pop()
+        close(top.task)
+        const below = path.at(-1)
+        if (below) low[below.task] = Math.min(low[below.task]!, low[top.task]!)
+      } else if (seen[other] === -1) path.push(enter(other))
+      else if (set[other] === -1) low[top.task] = Math.min(low[top.task]!, seen[other]!)
+    }
+  }
+  return set
+}
+
+function reach(start: number, next: (task: number) => Iterable<number>): Set<number> {
+  const found = new Set([start])
+  for (const task of found) for (const other of next(task)) found.add(other)
+  return found
+}
+
+/** Tasks on a way of links from the first to the last task of each hold. */
+function insides(network: Network): Set<number>[] {
+  const forward = (task: number) => network.outOf[task]!.filter((arc) => !arc.turned).map((arc) => arc.to)
+  const backward = (task: number) => network.into[task]!.filter((arc) => !arc.turned).map((arc) => arc.from)
+  return network.problem.holds.map((hold) => {
+    const later = reach(hold.from, forward)
+    const earlier = reach(hold.to, backward)
+    return new Set([...later].filter((task) => earlier.has(task)))
+  })
+}
+
+/**
+ * The blocks of a network. Tasks that must wait for each other both ways, directly or through others, are one block:
+ * so the blocks themselves never wait in a ring.
+ */
+export function linkedBlocks(network: Network): Blocks {
+  const { size, problem } = network
+  const ways = network.outOf.map((arcs, task) => {
+    const back = network.closes[task]!.map((hold) => problem.holds[hold]!.from)
+    return [...arcs.map((arc) => arc.to), ...back]
+  })
+  const blockOf = mutualSets(size, (task) => ways[task]!)
+  const count = size === 0 ? 0 : Math.max(...blockOf) + 1
+  const members: number[][] = Array.from({ length: count }, () => [])
+  for (let task = 0; task < size; task++) members[blockOf[task]!]!.push(task)
+  const after: number[][] = Array.from({ length: count }, () => [])
+  const waits = new Int32Array(count)
+  const tight = Array.from({ length: count }, () => false)
+  const leads: number[][] = Array.from({ length: size }, () => [])
+  for (const arc of network.arcs) {
+    const [from, to] = [blockOf[arc.from]!, blockOf[arc.to]!]
+    if (from !== to) {
+      after[from]!.push(to)
+      waits[to]!++
+    } else if (ordersTasks(network, arc)) leads[arc.from]!.push(arc.to)
+    else tight[from] = true
+  }
+  return { members, blockOf, after, waits, tight, leads, inside: insides(network) }
+}

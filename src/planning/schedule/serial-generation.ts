@@ -1,0 +1,141 @@
+/** Schedules by serial generation under priority rules, each improved backward and forward, then with shaken orders. */
+import { seededRandom } from '../../base/random.ts'
+import { type BackwardPass, backwardOf } from './backward.ts'
+import { type Decoded, type DecodeOutcome, type Decoder, decoderOf, scheduleOf } from './decode.ts'
+import { whyImpossible } from './impossible.ts'
+import { linkedBlocks } from './linked-blocks.ts'
+import { type Network, networkOf } from './network.ts'
+import { earlyTimes } from './precedence.ts'
+import { priorityRanks, ranked } from './priority-rules.ts'
+import type { Problem, ScheduleOutcome } from './problem.ts'
+
+/** How much to try and with which seed. Effort is the largest number of schedules tried, backward passes included. */
+export interface SearchOptions {
+  readonly effort: number
+  readonly seed: number
+}
+
+type Stuck = Extract<DecodeOutcome, { kind: 'stuck' }>
+
+/** A search in hand: what it has spent and the best it has seen. */
+interface Search {
+  readonly network: Network
+  readonly decode: Decoder
+  readonly backward: BackwardPass
+  readonly effort: number
+  /** No schedule finishes before this, so one that does not finish later ends the search. */
+  readonly bound: number
+  tried: number
+  ended: boolean
+  best: Decoded | null
+  stuck: Stuck | null
+}
+
+function spent(search: Search): boolean {
+  return search.ended || search.tried >= search.effort || search.best?.end === search.bound
+}
+
+function tryRank(search: Search, rank: ArrayLike<number>): Decoded | null {
+  search.tried++
+  const outcome = search.decode(rank)
+  if (outcome.kind === 'stuck') {
+    search.stuck ??= outcome
+    return null
+  }
+  if (search.best === null || outcome.found.end < search.best.end) search.best = outcome.found
+  return outcome.found
+}
+
+/** Backward, then forward in the order found, as long as the finish comes earlier. */
+function improve(search: Search, first: Decoded | null): Decoded | null {
+  let current = first
+  while (current !== null && !spent(search)) {
+    // A pair that no longer fits ends the search: a lone try in its place would not be among those of more effort.
+    search.ended = search.tried + 2 > search.effort
+    if (search.ended) return current
+    search.tried++
+    const next = tryRank(search, ranked(search.network, search.backward(current)))
+    if (next === null || next.end >= current.end)
+      return next !== null && next.end === current.end ? next : current
+    current = next
+  }
+  return current
+}
+
+/** How far a start is shaken, as shares of the plan's length, in turn. */
+const shakes = [0.05, 0.12, 0.03, 0.25, 0.08]
+
+function shaken(network: Network, base: Decoded, share: number, chance: () => number): Int32Array {
+  const reach = share * (base.end - network.problem.start)
+  return ranked(
+    network,
+    Float64Array.from(base.start, (at) => at + reach * (2 * chance() - 1)),
+  )
+}
+
+function shakeOn(search: Search, seed: number): void {
+  const chance = seededRandom(seed).next
+  let current = search.best
+  for (let round = 0; current !== null && !spent(search); round++) {
+    const rank = shaken(search.network, current, shakes[round % shakes.length]!, chance)
+    const found = improve(search, tryRank(search, rank))
+    if (found !== null && found.end <= current.end) current = found
+  }
+}
+
+/** Random orders, where no rule has led to any schedule at all. */
+function guess(search: Search, seed: number): void {
+  const chance = seededRandom(seed + 1).next
+  const { network } = search
+  while (search.best === null && !spent(search)) {
+    tryRank(search, ranked(network, Float64Array.from({ length: network.size }, chance)))
+  }
+}
+
+/**
+ * The best schedule that rules, backward-forward improvement and shaken orders find within the effort.
+ * Gives: the same for the same problem and options; more effort never gives a later finish, since the tries of less
+ * effort come first. Stops early where the finish equals that of the plan without capacities.
+ */
+export function serialGeneration(problem: Problem, options: SearchOptions): ScheduleOutcome {
+  const network = networkOf(problem)
+  const impossible = whyImpossible(network)
+  if (impossible) return impossible
+  const early = earlyTimes(network, null)
+  if ('lost' in early) {
+    const why = linkedBlocks(network).tight.some(Boolean) ? 'longest wait missed' : 'beyond horizon'
+    return { kind: 'none found', stuck: [early.lost], why }
+  }
+  const bound = early.times.finish.reduce((last, at) => Math.max(last, at), problem.start)
+  const search = searchOf(network, Math.max(1, options.effort), bound)
+  for (const rank of priorityRanks(network)) {
+    if (!spent(search)) improve(search, tryRank(search, rank))
+  }
+  guess(search, options.seed)
+  shakeOn(search, options.seed)
+  if (search.best === null) {
+    const { stuck, why } = search.stuck!
+    return { kind: 'none found', stuck, why }
+  }
+  return {
+    kind: 'found',
+    schedule: scheduleOf(network, search.best),
+    stats: { schedulesTried: search.tried },
+  }
+}
+
+function searchOf(network: Network, effort: number, bound: number): Search {
+  const blocks = linkedBlocks(network)
+  const decode = decoderOf(network, blocks)
+  return {
+    network,
+    decode,
+    backward: backwardOf(network, blocks.inside),
+    effort,
+    bound,
+    tried: 0,
+    ended: false,
+    best: null,
+    stuck: null,
+  }
+}

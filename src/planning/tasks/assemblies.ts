@@ -1,0 +1,202 @@
+import type { Place } from '../../base/place.ts'
+import type { AssemblyOrder, AssemblyPlan, Step } from '../../model/assembly.ts'
+import { type Ground, nobody, readyFor, readyWhole, stepKey } from './ground.ts'
+
+/** Steps of every subassembly and of the device, one set per instance. */
+export function buildAssemblies(ground: Ground): void {
+  const { project } = ground
+  for (const part of project.parts.values()) {
+    const pieces = (project.demand.get(part.id)?.toGet ?? 0) * part.tries
+    if (part.way.kind === 'assembly' && pieces > 0) buildAssembly(ground, part.way.plan, pieces)
+  }
+  if (project.assembly) buildAssembly(ground, project.assembly, project.device.qty)
+}
+
+interface Instance {
+  readonly plan: AssemblyPlan
+  readonly index: number
+  readonly of: number
+  /** `` or ` of device 2`. */
+  readonly suffix: string
+}
+
+/** Tasks of one step: its work, then its cure where it has one. */
+type StepTasks = readonly string[]
+
+function buildAssembly(ground: Ground, plan: AssemblyPlan, instances: number): void {
+  const order = ground.orders.get(plan.of ?? '')
+  if (!order?.order) return
+  const byStep = new Map<string, StepTasks[]>()
+  for (const step of plan.steps) {
+    const count = step.together ? 1 : instances
+    const tasks = Array.from({ length: count }, (_, index) =>
+      buildStep(ground, { plan, index, of: count, suffix: suffixOf(plan, index, count) }, step),
+    )
+    byStep.set(step.id, tasks)
+    ground.steps.set(stepKey(plan.of, step.id), tasks)
+  }
+  linkOrder(ground, plan, order, byStep, instances)
+  linkCures(ground, plan, order.order, byStep, instances)
+  linkWaits(ground, plan, byStep, instances)
+  setReady(ground, plan, byStep, instances)
+}
+
+const suffixOf = (plan: AssemblyPlan, index: number, count: number): string =>
+  count === 1 ? '' : ` (${plan.of === null ? 'device' : plan.of} ${index + 1})`
+
+/** Tasks of a step for an instance; a step done together serves all. */
+function tasksOf(byStep: ReadonlyMap<string, readonly StepTasks[]>, step: string, index: number): StepTasks {
+  const tasks = byStep.get(step) ?? []
+  return tasks[Math.min(index, tasks.length - 1)] ?? []
+}
+
+function buildStep(ground: Ground, instance: Instance, step: Step): StepTasks {
+  const { plan } = instance
+  const id = `${plan.of === null ? 'assembly' : plan.of} / ${step.id}${instance.of === 1 ? '' : ` ${instance.index + 1}`}`
+  const subject = {
+    assembly: plan.of,
+    step: step.id,
+    device: plan.of === null ? instance.index : null,
+    part: plan.of,
+    lot: plan.of === null ? null : instance.index,
+  }
+  const machine = step.machine ?? (step.tool?.resource?.kind === 'machine' ? step.tool.resource.id : null)
+  const tools = step.tool?.resource?.kind === 'tool' ? [step.tool.resource.id] : []
+  const hands = ground.build.task({
+    id,
+    kind: step.test === null ? 'step' : 'test',
+    at: step.at,
+    subject,
+    time: step.time,
+    labour: step,
+    machine,
+    tools,
+    title: `${titleOf(step)}${instance.suffix}`,
+  })
+  const cure = step.cure
+    ? ground.build.task({
+        id: `${id} / cure`,
+        kind: 'cure',
+        at: step.at,
+        subject,
+        time: step.cure,
+        labour: nobody,
+        title: `Cure: ${step.id}${instance.suffix}`,
+      })
+    : null
+  if (cure !== null) ground.build.link(hands, cure, 'cure', step.at)
+  if (step.fixture !== null) ground.build.hold('fixture', step.fixture, hands, cure ?? hands)
+  ground.later.push(() => linkParts(ground, instance, step, hands))
+  return cure === null ? [hands] : [hands, cure]
+}
+
+const titleOf = (step: Step): string => {
+  if (step.test !== null) return `Test: ${step.test}`
+  if (step.put) return `Put ${step.put.part}${step.put.count > 1 ? ` x${step.put.count}` : ''}`
+  return step.action ?? step.id
+}
+
+/** A step waits for the parts it uses, as many as this instance and those before it take. */
+function linkParts(ground: Ground, instance: Instance, step: Step, task: string): void {
+  const share = (instance.index + 1) / instance.of
+  const wait = (part: string, at: Place): void =>
+    ground.build.linkAll(readyFor(ground, part, share), [task], 'part', at)
+  if (step.put) wait(step.put.part, step.put.at)
+  for (const one of step.fasteners) wait(one.part, one.at)
+  const { ground: base } = instance.plan
+  if (base !== null && (step.into?.body === base || step.onto?.body === base || isFirst(instance.plan, step)))
+    wait(base, step.at)
+  if (step.fixture !== null)
+    ground.build.linkAll(readyWhole(ground, step.fixture), [task], 'fixture', step.at)
+  if (step.tool?.resource?.kind === 'part')
+    ground.build.linkAll(readyWhole(ground, step.tool.resource.id), [task], 'tool', step.at)
+}
+
+const isFirst = (plan: AssemblyPlan, step: Step): boolean => plan.steps[0]?.id === step.id
+
+/** The links that the order's constraints need; a step with a cure is done when it is cured only for what touches it. */
+function linkOrder(
+  ground: Ground,
+  plan: AssemblyPlan,
+  order: AssemblyOrder,
+  byStep: ReadonlyMap<string, readonly StepTasks[]>,
+  instances: number,
+): void {
+  for (const { before, after, constraint } of order.links) {
+    for (let index = 0; index < instances; index++) {
+      const from = tasksOf(byStep, before, index).at(-1)
+      const to = tasksOf(byStep, after, index)[0]
+      if (from !== undefined && to !== undefined && from !== to)
+        ground.build.link(from, to, 'assembly', constraint.at ?? plan.at)
+    }
+  }
+}
+
+/** Bodies and parts a step lays hands on. */
+function touched(step: Step): ReadonlySet<string> {
+  return new Set([step.put?.part, step.into?.body, step.onto?.body].filter((part) => part !== undefined))
+}
+
+/** Nothing later in the order touches what is curing. */
+function linkCures(
+  ground: Ground,
+  plan: AssemblyPlan,
+  order: readonly string[],
+  byStep: ReadonlyMap<string, readonly StepTasks[]>,
+  instances: number,
+): void {
+  const steps = new Map(plan.steps.map((step) => [step.id, step]))
+  for (const [place, id] of order.entries()) {
+    const step = steps.get(id)
+    if (!step?.cure) continue
+    const curing = touched(step)
+    for (const other of order.slice(place + 1)) {
+      if (![...touched(steps.get(other)!)].some((part) => curing.has(part))) continue
+      for (let index = 0; index < instances; index++) {
+        ground.build.link(
+          tasksOf(byStep, id, index).at(-1)!,
+          tasksOf(byStep, other, index)[0]!,
+          'cure',
+          step.at,
+        )
+      }
+    }
+  }
+}
+
+/** `within`: the longest wait after the step written just before, from the end of its hands work. */
+function linkWaits(
+  ground: Ground,
+  plan: AssemblyPlan,
+  byStep: ReadonlyMap<string, readonly StepTasks[]>,
+  instances: number,
+): void {
+  for (const [place, step] of plan.steps.entries()) {
+    const before = plan.steps[place - 1]
+    if (step.within === null || !before) continue
+    for (let index = 0; index < instances; index++) {
+      ground.build.link(
+        tasksOf(byStep, before.id, index)[0]!,
+        tasksOf(byStep, step.id, index)[0]!,
+        'after',
+        step.at,
+        { minutes: 0 },
+        step.within,
+      )
+    }
+  }
+}
+
+/** An instance is ready when all its steps are done. */
+function setReady(
+  ground: Ground,
+  plan: AssemblyPlan,
+  byStep: ReadonlyMap<string, readonly StepTasks[]>,
+  instances: number,
+): void {
+  if (plan.of === null) return
+  const ready = Array.from({ length: instances }, (_, index) =>
+    plan.steps.map((step) => tasksOf(byStep, step.id, index).at(-1)!),
+  )
+  ground.ready.set(plan.of, ready)
+}

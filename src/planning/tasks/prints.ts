@@ -1,0 +1,124 @@
+import type { Place } from '../../base/place.ts'
+import { isFault } from '../../base/quantity-fault.ts'
+import { exactText } from '../../base/rounding.ts'
+import type { ThreePoint } from '../../base/three-point.ts'
+import { readThreePoint } from '../../base/three-point.ts'
+import type { Labour, Part, PrintedWay, PrintJob } from '../../model/project.ts'
+import { receivedTask } from './carts.ts'
+import { anybody, type Ground, nobody, piecesMade } from './ground.ts'
+import { buildRoute } from './routes.ts'
+import { addTimes } from './times.ts'
+
+/** One part on a print job. */
+interface Load {
+  readonly part: Part
+  readonly way: PrintedWay
+  readonly pieces: number
+}
+
+/** Print time of one piece: as stated, else its volume over what the printer deposits. */
+function pieceTime(ground: Ground, { way }: Load, machine: string | null): ThreePoint | null {
+  if (way.job.time) return way.job.time
+  const deposits = machine === null ? null : ground.project.machines.get(machine)?.deposits
+  if (!deposits || !way.volume) return null
+  const seconds = readThreePoint(`${exactText(way.volume.value.div(deposits.value))} s`, 'time')
+  return isFault(seconds) ? null : seconds
+}
+
+/** Print time of a whole job: the longest piece on a vat printer, where all grow together; the sum on a filament printer. */
+function jobTime(ground: Ground, loads: readonly Load[], job: PrintJob): ThreePoint {
+  if (job.time) return job.time
+  const vat = job.machine !== null && ground.project.machines.get(job.machine)?.prints === 'vat'
+  const times = loads.map((load) => [pieceTime(ground, load, job.machine), load.pieces] as const)
+  if (!vat) return addTimes(times)
+  const longest = times.reduce<ThreePoint | null>(
+    (best, [time]) => (time && (!best || time.mean.gt(best.mean)) ? time : best),
+    null,
+  )
+  return addTimes([[longest, 1]])
+}
+
+/** Every print job with its washing, drying and curing, then the routes of the parts on it. */
+export function buildPrints(ground: Ground): void {
+  const printed = [...ground.project.parts.values()].flatMap((part): readonly Load[] =>
+    part.way.kind === 'printed' && piecesMade(ground.project, part) > 0
+      ? [{ part, way: part.way, pieces: piecesMade(ground.project, part) }]
+      : [],
+  )
+  for (const plate of ground.project.plates.values()) {
+    const loads = printed.filter(({ way }) => way.plate === plate.id)
+    if (loads.length > 0) buildJob(ground, plate.id, plate.at, plate.job, loads, true)
+  }
+  for (const load of printed.filter(({ way }) => way.plate === null))
+    buildJob(ground, load.part.id, load.part.at, load.way.job, [load], false)
+}
+
+function buildJob(
+  ground: Ground,
+  name: string,
+  at: Place,
+  job: PrintJob,
+  loads: readonly Load[],
+  shared: boolean,
+): void {
+  const { build } = ground
+  const subject = shared ? { plate: name } : { part: name, lot: 0 }
+  const id = shared ? `plate ${name}` : `${name} / print`
+  const machine = job.machine === null ? null : ground.project.machines.get(job.machine)!
+  const hands: Labour = { ...anybody(ground), who: machine?.users ?? ground.people }
+  const run: Labour =
+    machine?.prints === 'filament' ? { ...hands, attention: 'nearby', pausable: false } : nobody
+  const own = { ...job, time: shared ? job.time : null }
+  const chain: string[] = []
+  const add = (
+    label: string,
+    title: string,
+    time: ThreePoint | null,
+    labour: Labour,
+    kind: 'load' | 'run' | 'unload' | 'hand' | 'cure',
+  ): void => {
+    if (!time || time.high.equals(0)) return
+    const onMachine = kind === 'load' || kind === 'run' || kind === 'unload'
+    chain.push(
+      build.task({
+        id: `${id} / ${label}`,
+        title,
+        kind,
+        at,
+        subject,
+        time,
+        labour,
+        machine: onMachine ? job.machine : null,
+        takesMachine: false,
+      }),
+    )
+  }
+  const what = shared ? `plate ${name}` : name
+  add('load', `Prepare and start the print of ${what}`, job.load, hands, 'load')
+  add('run', `Print ${what}`, jobTime(ground, loads, own), run, 'run')
+  add('unload', `Take ${what} off the printer`, job.unload, hands, 'unload')
+  const machineTasks = [...chain]
+  add('wash', `Wash ${what}`, job.wash, anybody(ground), 'hand')
+  add('dry', `Dry ${what}`, job.dry, nobody, 'cure')
+  add('cure', `Cure ${what}`, job.cure, nobody, 'cure')
+  for (let at2 = 1; at2 < chain.length; at2++)
+    build.link(chain[at2 - 1]!, chain[at2]!, at2 < machineTasks.length ? 'load' : 'route', at)
+  if (job.machine !== null && machineTasks.length > 0)
+    build.hold('machine', job.machine, machineTasks[0]!, machineTasks.at(-1)!)
+  const first = chain.slice(0, 1)
+  const last = chain.slice(-1)
+  linkMaterial(ground, job, first, at)
+  for (const { part, way } of loads) {
+    ground.begun.set(part.id, first)
+    buildRoute(ground, part, way.route, way.lot, () => last)
+  }
+  if (shared) ground.begun.set(`plate ${name}`, first)
+}
+
+function linkMaterial(ground: Ground, job: PrintJob, first: readonly string[], at: Place): void {
+  const material = job.material === null ? undefined : ground.project.materials.get(job.material)
+  for (const form of material?.forms ?? []) {
+    const task = receivedTask(ground, { kind: 'form', material: material!.id, form: form.id })
+    if (task !== null) ground.build.linkAll([task], first, 'material', at)
+  }
+}

@@ -1,0 +1,130 @@
+import Fraction from 'fraction.js'
+import { cal } from '../diagnostics/catalogue/cal.ts'
+import type { Cutter, Machine, Person, Tool, Vendor } from '../model/project.ts'
+import type {
+  CutterSource,
+  MachineSource,
+  PersonSource,
+  ToolSource,
+  VendorSource,
+} from '../source/generated/project-types.ts'
+import { entries, field, type Spot } from '../source/spot.ts'
+import type { Context } from './context.ts'
+import { dayAt, dayPatternAt, hoursAt, timeOfDayAt } from './hours.ts'
+import { knownCurrency, offersAt, worthAt } from './offers.ts'
+import {
+  certain,
+  hourlyRate,
+  minutesAt,
+  moneyIn,
+  quantityAt,
+  ratioAt,
+  threePointAt,
+  words,
+} from './reading.ts'
+
+const defaultCutoff = 12 * 60
+const defaultPost = 18 * 60
+const tenMinutes = certain(600, 'min', '10 min')
+
+/** A person with hours and rate. */
+export function personAt(context: Context, id: string, spot: Spot<PersonSource>): Person {
+  const hours = hoursAt(context, field(spot, 'hours'), null, field(spot, 'extra'))
+  const off = field(spot, 'off')
+  const withOff = hoursAt(context, null, off, null)
+  if (!hours || (hours.weekly.every((day) => day.length === 0) && hours.extra.size === 0)) {
+    context.report(cal.nobodyHasHours, spot.keyAt, { person: id })
+  }
+  return {
+    id,
+    at: spot.keyAt,
+    hours: hours ? { ...hours, off: withOff?.off ?? [] } : null,
+    rate: hourlyRate(context, 'rate', field(spot, 'rate')),
+    setUp: minutesAt(context, 'setup', field(spot, 'setup')) ?? 0,
+    cleanUp: minutesAt(context, 'clean-up', field(spot, 'clean-up')) ?? 0,
+  }
+}
+
+/** A machine with hours, rate and who may use it. */
+export function machineAt(context: Context, id: string, spot: Spot<MachineSource>): Machine {
+  const users = context.users.get(id) ?? []
+  if (users.length === 0 && context.people.length > 0)
+    context.report(cal.machineWithoutUser, (field(spot, 'users') ?? spot).at, { machine: id })
+  return {
+    id,
+    at: spot.keyAt,
+    hours: hoursAt(context, field(spot, 'hours'), field(spot, 'off'), field(spot, 'extra')),
+    rate: hourlyRate(context, 'rate', field(spot, 'rate')),
+    capacity: field(spot, 'capacity')?.value ?? 1,
+    users,
+    prints: field(spot, 'prints')?.value ?? null,
+    deposits: quantityAt(context, 'deposits', field(spot, 'deposits'), 'volume per time', 'above 0'),
+    note: words(field(spot, 'note')),
+  }
+}
+
+/** A tool of which there are only so many. */
+export function toolAt(context: Context, id: string, spot: Spot<ToolSource>): Tool {
+  return {
+    id,
+    at: spot.keyAt,
+    qty: field(spot, 'qty')?.value ?? 1,
+    from: dayAt(context, 'from', field(spot, 'from')),
+    until: dayAt(context, 'until', field(spot, 'until')),
+  }
+}
+
+const cutterKeys = new Set(['life', 'worth', 'have', 'offers'])
+
+/** A cutter on the bench, its further facts as typed. */
+export function cutterAt(context: Context, id: string, spot: Spot<CutterSource>): Cutter {
+  const facts = entries(spot)
+    .filter(([key]) => !cutterKeys.has(key))
+    .map(([key, value]) => [key, words(value) ?? ''] as const)
+  return {
+    id,
+    at: spot.keyAt,
+    diameter: quantityAt(context, 'diameter', field(spot, 'diameter'), 'length', 'above 0'),
+    have: field(spot, 'have')?.value ?? 1,
+    life: threePointAt(context, 'life', field(spot, 'life'), 'time', 'above 0'),
+    worth: worthAt(context, field(spot, 'worth')),
+    offers: offersAt(context, id, field(spot, 'offers')),
+    facts: new Map(facts),
+  }
+}
+
+/** A vendor with its days, post and charges. */
+export function vendorAt(context: Context, id: string, spot: Spot<VendorSource>): Vendor {
+  const currencySpot = field(spot, 'currency')
+  if (currencySpot) knownCurrency(context, currencySpot.text, currencySpot.at)
+  const currency = context.vendorCurrency.get(id) ?? context.currency
+  const carrier = field(spot, 'carrier')
+  const money = (key: 'freight' | 'free over' | 'minimum order' | 'clearance') =>
+    moneyIn(context, key, field(spot, key), currency)
+  const vendor: Vendor = {
+    id,
+    at: spot.keyAt,
+    days: dayPatternAt(context, field(spot, 'days'), field(spot, 'off')),
+    cutoff: timeOfDayAt(context, 'cutoff', field(spot, 'cutoff'), defaultCutoff),
+    post: timeOfDayAt(context, 'post', field(spot, 'post'), defaultPost),
+    transit:
+      threePointAt(context, 'transit', field(spot, 'transit'), 'working days') ?? certain(0, 'wd', '0 wd'),
+    carrier: carrier
+      ? dayPatternAt(context, field(carrier, 'days'), field(carrier, 'off'))
+      : dayPatternAt(context, null, null),
+    currency,
+    freight: money('freight'),
+    freeOver: money('free over'),
+    minimumOrder: money('minimum order'),
+    clearance: money('clearance'),
+    duty: ratioAt(context, 'duty', field(spot, 'duty')) ?? new Fraction(0),
+    tax: ratioAt(context, 'tax', field(spot, 'tax')) ?? new Fraction(0),
+    order: threePointAt(context, 'order', field(spot, 'order'), 'time') ?? tenMinutes,
+    receive: threePointAt(context, 'receive', field(spot, 'receive'), 'time') ?? tenMinutes,
+    url: words(field(spot, 'url')),
+  }
+  for (const pattern of [vendor.days, vendor.carrier]) {
+    if (!pattern.weekly.includes(true)) context.report(cal.noDays, spot.keyAt, { vendor: id })
+  }
+  return vendor
+}

@@ -1,0 +1,27 @@
+import type { Report } from '../diagnostics/message.ts'
+import type { Names } from './names.ts'
+import type { Reading } from './reading.ts'
+
+/** A step and the assembly it belongs to; `null`: the device. */
+export interface StepName {
+  readonly assembly: string | null
+  readonly id: string
+}
+
+/** What the readers of entries share. */
+export interface Context extends Reading {
+  readonly report: Report
+  readonly names: Names
+  readonly people: readonly string[]
+  /** Who may use each machine, in source order. */
+  readonly users: ReadonlyMap<string, readonly string[]>
+  /** Vendor currencies, for bare prices. */
+  readonly vendorCurrency: ReadonlyMap<string, string>
+  /** Names of steps over all assemblies, each with the assemblies it occurs in. */
+  readonly steps: ReadonlyMap<string, readonly StepName[]>
+  /** Openings by assembly (`''` the device) and body. */
+  readonly openings: ReadonlyMap<string, ReadonlyMap<string, readonly string[]>>
+  /** Role of each part, and the features each has. */
+  readonly fixtures: ReadonlySet<string>
+  readonly features: ReadonlyMap<string, ReadonlySet<string>>
+}

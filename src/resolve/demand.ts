@@ -1,0 +1,147 @@
+import { qty } from '../diagnostics/catalogue/qty.ts'
+import type { Report } from '../diagnostics/message.ts'
+import type { AssemblyPlan } from '../model/assembly.ts'
+import type { Demand, Part, Use } from '../model/project.ts'
+
+/** What one assembly, board or setup asks for. */
+interface Asked extends Use {
+  readonly part: string
+}
+
+function askedByPlan(plan: AssemblyPlan): readonly Asked[] {
+  const asked: Asked[] = []
+  for (const step of plan.steps) {
+    if (step.put)
+      asked.push({ part: step.put.part, by: 'step', into: plan.of, count: step.put.count, at: step.put.at })
+    for (const one of step.fasteners)
+      asked.push({ part: one.part, by: 'fastener', into: plan.of, count: one.count, at: one.at })
+  }
+  // The ground is never put, yet it is there once.
+  if (plan.ground !== null)
+    asked.push({ part: plan.ground, by: 'step', into: plan.of, count: 1, at: plan.at })
+  return asked
+}
+
+function askedByParts(parts: ReadonlyMap<string, Part>): readonly Asked[] {
+  return [...parts.values()].flatMap((part): readonly Asked[] => {
+    if (part.way.kind === 'assembly') return askedByPlan(part.way.plan)
+    if (part.way.kind !== 'board') return []
+    return part.way.places.map((one) => ({
+      part: one.part,
+      by: 'board',
+      into: part.id,
+      count: one.count,
+      at: one.at,
+    }))
+  })
+}
+
+/** Parts that something holds, steps or works with, without using them up: fixtures and tools. */
+function reusable(part: Part): boolean {
+  return part.role === 'fixture' || part.role === 'tool'
+}
+
+/**
+ * How many of each part are asked for, and how many of those must be made or bought.
+ * Gives: an entry for every part; parts that contain each other count as nothing inside themselves.
+ */
+export function countDemand(
+  parts: ReadonlyMap<string, Part>,
+  assembly: AssemblyPlan | null,
+  devices: number,
+  pointedAt: ReadonlySet<string>,
+): ReadonlyMap<string, Demand> {
+  const uses = new Map<string, Use[]>()
+  for (const { part, ...use } of [...(assembly ? askedByPlan(assembly) : []), ...askedByParts(parts)]) {
+    uses.set(part, [...(uses.get(part) ?? []), use])
+  }
+  const demand = new Map<string, Demand>()
+  const open = new Set<string>()
+  const find = (id: string): Demand => {
+    const known = demand.get(id)
+    if (known) return known
+    const part = parts.get(id)
+    if (!part || open.has(id)) return none
+    open.add(id)
+    const found = demandOf(
+      part,
+      uses.get(id) ?? [],
+      devices,
+      pointedAt.has(id),
+      find,
+      (into) => parts.get(into)?.tries ?? 1,
+    )
+    open.delete(id)
+    demand.set(id, found)
+    return found
+  }
+  for (const id of [...parts.keys()].sort()) find(id)
+  return demand
+}
+
+const none: Demand = { perDevice: 0, needed: 0, spares: 0, fromStock: 0, toGet: 0, uses: [] }
+
+function demandOf(
+  part: Part,
+  uses: readonly Use[],
+  devices: number,
+  pointedAt: boolean,
+  find: (id: string) => Demand,
+  triesOf: (id: string) => number,
+): Demand {
+  const placed = uses.reduce(
+    (sum, use) => sum + use.count * (use.into === null ? 1 : find(use.into).perDevice),
+    0,
+  )
+  const inPlaces = uses.reduce(
+    (sum, use) => sum + use.count * (use.into === null ? devices : find(use.into).toGet * triesOf(use.into)),
+    0,
+  )
+  const alone = uses.length === 0 && part.qty !== null
+  const perDevice = alone && !reusable(part) ? part.qty!.count : placed
+  const needed = neededOf(part, alone, perDevice * devices, inPlaces, pointedAt)
+  const wanted = needed === 0 ? 0 : needed + part.spares
+  const fromStock = Math.min(part.have, wanted)
+  const qtyUse: readonly Use[] = alone
+    ? [{ by: 'qty', into: null, count: part.qty!.count, at: part.qty!.at }]
+    : []
+  return {
+    perDevice,
+    needed,
+    spares: needed === 0 ? 0 : part.spares,
+    fromStock,
+    toGet: wanted - fromStock,
+    uses: [...uses, ...qtyUse],
+  }
+}
+
+function neededOf(part: Part, alone: boolean, byQty: number, inPlaces: number, pointedAt: boolean): number {
+  if (!reusable(part)) return alone ? byQty : inPlaces
+  if (part.qty) return part.qty.count
+  return pointedAt || inPlaces > 0 ? Math.max(1, inPlaces) : 0
+}
+
+/** Reports counts on parts that differ from what the steps place, and parts that nothing asks for. */
+export function reportDemand(
+  parts: ReadonlyMap<string, Part>,
+  demand: ReadonlyMap<string, Demand>,
+  report: Report,
+): void {
+  for (const part of parts.values()) {
+    const { perDevice, needed, uses } = demand.get(part.id)!
+    const placed = uses.some((use) => use.by !== 'qty')
+    if (part.qty && placed && !reusable(part) && part.qty.count !== perDevice) {
+      const places = uses.map((use) => ({
+        at: use.at,
+        says: `${use.count} ${use.by === 'board' ? 'soldered' : 'placed'} here${use.into === null ? '' : ` in \`${use.into}\``}`,
+      }))
+      report(qty.countMismatch, part.qty.at, {
+        part: part.id,
+        listed: part.qty.count,
+        placed: perDevice,
+        places,
+      })
+    }
+    if (needed === 0 && part.qty === null) report(qty.notPlaced, part.at, { part: part.id })
+  }
+}

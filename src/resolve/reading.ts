@@ -1,0 +1,199 @@
+import Fraction from 'fraction.js'
+import type { DimensionName } from '../base/dimension-names.ts'
+import { currencyOf } from '../base/dims.ts'
+import { type Quantity, readAs } from '../base/quantity.ts'
+import { isFault } from '../base/quantity-fault.ts'
+import {
+  readSharing,
+  readThreePoint,
+  type ThreePoint,
+  type ThreePointFault,
+  threePoint,
+} from '../base/three-point.ts'
+import { buy } from '../diagnostics/catalogue/buy.ts'
+import { qty } from '../diagnostics/catalogue/qty.ts'
+import type { Report } from '../diagnostics/message.ts'
+import { type ItemOf, items, type Spot } from '../source/spot.ts'
+
+/** What every reader needs at hand. */
+export interface Reading {
+  readonly report: Report
+  /** The project's currency. */
+  readonly currency: string
+}
+
+/** A scalar of the source that should be a quantity. */
+export type QuantitySpot = Spot<string | number> | null
+/** What a quantity may be, so that a slip of sign is caught where it is written. */
+export type Bound = 'any' | 'from 0' | 'above 0'
+
+const zero = new Fraction(0)
+
+/** Reports why a text is no such quantity. */
+function reportFault(
+  reading: Reading,
+  key: string,
+  spot: Spot<unknown>,
+  fault: ThreePointFault,
+  wanted: readonly DimensionName[],
+): void {
+  const facts = { key, fault, wanted }
+  switch (fault.fault) {
+    case 'bare':
+      return reading.report(qty.bareNumber, spot.at, facts)
+    case 'unknown unit':
+    case 'two quotients':
+      return reading.report(qty.unknownUnit, spot.at, facts)
+    case 'wrong dimension':
+      return reading.report(qty.wrongDimension, spot.at, facts)
+    case 'out of order':
+      return reading.report(qty.pointsOutOfOrder, spot.at, { key, text: fault.text, points: fault.points })
+    default:
+      return reading.report(qty.unreadable, spot.at, facts)
+  }
+}
+
+function within(reading: Reading, key: string, spot: Spot<unknown>, least: Fraction, bound: Bound): boolean {
+  const fine = bound === 'any' || (bound === 'from 0' ? least.gte(zero) : least.gt(zero))
+  if (!fine)
+    reading.report(qty.outOfBounds, spot.at, {
+      key,
+      text: spot.text,
+      bound: bound === 'from 0' ? '0 or more' : 'more than 0',
+    })
+  return fine
+}
+
+/** The quantity at a place, in base units; `null` where absent or faulted (reported). */
+export function quantityAt(
+  reading: Reading,
+  key: string,
+  spot: QuantitySpot,
+  wanted: DimensionName,
+  bound: Bound = 'from 0',
+): Quantity | null {
+  if (!spot) return null
+  const read = readAs(spot.text, wanted)
+  if (isFault(read)) {
+    reportFault(reading, key, spot, read, [wanted])
+    return null
+  }
+  return within(reading, key, spot, read.value, bound) ? read : null
+}
+
+/** The three-point value at a place, in base units; `null` where absent or faulted (reported). */
+export function threePointAt(
+  reading: Reading,
+  key: string,
+  spot: QuantitySpot,
+  wanted: DimensionName,
+  bound: Bound = 'from 0',
+): ThreePoint | null {
+  if (!spot) return null
+  const read = readThreePoint(spot.text, wanted)
+  if (isFault(read)) {
+    reportFault(reading, key, spot, read, [wanted])
+    return null
+  }
+  return within(reading, key, spot, read.low, bound) ? read : null
+}
+
+/** Money at a place with its currency; bare is `home`. */
+export function moneyAt(
+  reading: Reading,
+  key: string,
+  spot: QuantitySpot,
+  home: string,
+): { readonly value: Fraction; readonly currency: string } | null {
+  if (!spot) return null
+  const read = readAs(spot.text, 'money', home)
+  if (isFault(read)) {
+    reportFault(reading, key, spot, read, ['money'])
+    return null
+  }
+  if (!within(reading, key, spot, read.value, 'from 0')) return null
+  return { value: read.value, currency: currencyOf(read.dims) ?? home }
+}
+
+/** Money that must be in one currency, major units. */
+export function moneyIn(
+  reading: Reading,
+  key: string,
+  spot: QuantitySpot,
+  currency: string,
+): Fraction | null {
+  const money = moneyAt(reading, key, spot, currency)
+  if (!money) return null
+  if (money.currency === currency) return money.value
+  reading.report(buy.wrongMoney, spot!.at, { key, got: money.currency, wanted: currency })
+  return null
+}
+
+/** A rate in the project's currency per hour; 0 where silent or faulted. */
+export function hourlyRate(reading: Reading, key: string, spot: QuantitySpot): Fraction {
+  const rate = quantityAt(reading, key, spot, 'money per time')
+  if (!rate) return zero
+  const currency = currencyOf(rate.dims) ?? reading.currency
+  if (currency !== reading.currency) {
+    reading.report(buy.wrongMoney, spot!.at, { key, got: currency, wanted: reading.currency })
+    return zero
+  }
+  return rate.value.mul(3600)
+}
+
+/** Whole minutes, rounded up, of a time at a place. */
+export function minutesAt(reading: Reading, key: string, spot: QuantitySpot): number | null {
+  const time = quantityAt(reading, key, spot, 'time')
+  return time ? Number(time.value.div(60).ceil().valueOf()) : null
+}
+
+/** A ratio between 0 and 1. */
+export function ratioAt(
+  reading: Reading,
+  key: string,
+  spot: QuantitySpot,
+  least: 'from 0' | 'above 0' = 'from 0',
+): Fraction | null {
+  const ratio = quantityAt(reading, key, spot, 'ratio', least)
+  if (!ratio) return null
+  if (ratio.value.lte(1)) return ratio.value
+  reading.report(qty.outOfBounds, spot!.at, { key, text: spot!.text, bound: 'at most 100 %' })
+  return null
+}
+
+/** Lengths written as `65 x 65 x 15 mm`; `null` where faulted (reported). */
+export function sizeAt(
+  reading: Reading,
+  key: string,
+  spot: Spot<string> | null,
+  parts: 2 | 3,
+): readonly Quantity[] | null {
+  if (!spot) return null
+  const texts = spot.text.split(/\s+[x×]\s+/)
+  if (texts.length !== parts) {
+    reading.report(qty.sizeUnread, spot.at, { key, text: spot.text, parts })
+    return null
+  }
+  const read = readSharing(texts, 'length')
+  if (isFault(read)) {
+    reportFault(reading, key, spot, read, ['length'])
+    return null
+  }
+  return read.every((one) => within(reading, key, spot, one.value, 'above 0')) ? read : null
+}
+
+/** The entries of a list, or of one value that may stand without a list; none where absent. */
+export function listed<V>(spot: Spot<V> | null): readonly Spot<ItemOf<V>>[] {
+  return spot ? items(spot) : []
+}
+
+/** Words as typed; `null` where absent. */
+export function words(spot: Spot<unknown> | null): string | null {
+  return spot ? spot.text.trim() || String(spot.value) : null
+}
+
+/** A three-point value that is certain: all three alike. */
+export function certain(value: number, unit: string, text: string): ThreePoint {
+  const exact = new Fraction(value)
+  return { ...threePoint(exact, exact, exact), dims: unit === 'wd' ? 'workingDays' : 'time', unit, text }
+}

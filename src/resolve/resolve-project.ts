@@ -1,0 +1,281 @@
+import type Fraction from 'fraction.js'
+import { formatDay } from '../base/clock.ts'
+import type { Place } from '../base/place.ts'
+import { buy } from '../diagnostics/catalogue/buy.ts'
+import { cal } from '../diagnostics/catalogue/cal.ts'
+import { prc } from '../diagnostics/catalogue/prc.ts'
+import { ref } from '../diagnostics/catalogue/ref.ts'
+import type { Report } from '../diagnostics/message.ts'
+import type { Chain, Device, Limits, Material, Part, Project, Work } from '../model/project.ts'
+import type {
+  DeviceSource,
+  LimitsSource,
+  PartSource,
+  StepSource,
+  WorkSource,
+} from '../source/generated/project-types.ts'
+import type { Source } from '../source/load.ts'
+import { field, type Spot } from '../source/spot.ts'
+import { assemblyAt, openingsAt, stepIds } from './assembly.ts'
+import { cutterAt, machineAt, personAt, toolAt, vendorAt } from './bench.ts'
+import type { Context, StepName } from './context.ts'
+import { countDemand, reportDemand } from './demand.ts'
+import { dayAt } from './hours.ts'
+import { labourAt, machineNamed, toolNamed } from './labour.ts'
+import { materialAt } from './materials.ts'
+import { collectNames, type NameKind } from './names.ts'
+import { knownCurrency } from './offers.ts'
+import { partAt, plateAt, reportPrintTimes, wayOf } from './parts.ts'
+import { listed, moneyIn, quantityAt, threePointAt, words } from './reading.ts'
+import { aftersAt, targetsAt } from './targets.ts'
+
+const kinds = {
+  people: 'person',
+  machines: 'machine',
+  tools: 'tool',
+  cutters: 'cutter',
+  materials: 'material',
+  vendors: 'vendor',
+  plates: 'plate',
+  work: 'work',
+  parts: 'part',
+} as const satisfies Partial<Record<keyof Source['sections'], NameKind>>
+
+function mapped<S, T>(
+  section: ReadonlyMap<string, Spot<S>>,
+  read: (id: string, spot: Spot<S>) => T,
+): ReadonlyMap<string, T> {
+  return new Map([...section].map(([id, spot]) => [id, read(id, spot)]))
+}
+
+/** The plans of the source: the device's (under `null`) and those of parts of kind assembly. */
+function plansOf(
+  source: Source,
+): readonly { readonly assembly: string | null; readonly spot: Spot<{ steps: StepSource[] }> }[] {
+  const main = field(source.project, 'assembly')
+  const own = main ? [{ assembly: null, spot: main as Spot<{ steps: StepSource[] }> }] : []
+  const parts = [...source.sections.parts].flatMap(([assembly, part]) => {
+    const way = wayOf(part as Spot<PartSource>)
+    return way.value.kind === 'assembly'
+      ? [{ assembly, spot: way as Spot<unknown> as Spot<{ steps: StepSource[] }> }]
+      : []
+  })
+  return [...own, ...parts]
+}
+
+interface Entry {
+  readonly name: string
+  readonly kind: NameKind
+  readonly at: Place
+}
+
+function entriesOf(source: Source): readonly Entry[] {
+  const entries: Entry[] = []
+  for (const [section, kind] of Object.entries(kinds)) {
+    for (const [name, spot] of source.sections[section as keyof typeof kinds])
+      entries.push({ name, kind, at: spot.keyAt })
+  }
+  // Only names that the person gave can clash; those made of a part or a text are found by what they do.
+  for (const { spot } of plansOf(source)) {
+    for (const step of listed(field(spot, 'steps'))) {
+      const name = field(step, 'name')
+      if (name) entries.push({ name: name.text.trim(), kind: 'step', at: name.at })
+    }
+  }
+  return entries.sort((a, b) =>
+    a.at.file === b.at.file ? a.at.line - b.at.line || a.at.column - b.at.column : 0,
+  )
+}
+
+function stepNames(source: Source, parts: ReadonlySet<string>): ReadonlyMap<string, readonly StepName[]> {
+  const names = new Map<string, StepName[]>()
+  for (const { assembly, spot } of plansOf(source)) {
+    for (const id of stepIds(listed(field(spot, 'steps')), parts))
+      names.set(id, [...(names.get(id) ?? []), { assembly, id }])
+  }
+  return names
+}
+
+function usersOf(source: Source, people: readonly string[]): ReadonlyMap<string, readonly string[]> {
+  return mapped(source.sections.machines, (_, spot) => {
+    const users = field(spot, 'users')
+    if (!users) return people
+    const named = new Set(listed(users).map((one) => one.text.trim()))
+    return people.filter((person) => named.has(person))
+  })
+}
+
+function contextOf(source: Source, report: Report, currency: string): Context {
+  const { sections } = source
+  const names = collectNames(entriesOf(source), report)
+  const people = [...sections.people.keys()]
+  const parts = new Set(sections.parts.keys())
+  const isFixture = (spot: Spot<PartSource>): boolean => (spot.value as { role?: string }).role === 'fixture'
+  return {
+    report,
+    currency,
+    names,
+    people,
+    users: usersOf(source, people),
+    vendorCurrency: mapped(sections.vendors, (_, spot) => field(spot, 'currency')?.text ?? currency),
+    steps: stepNames(source, parts),
+    openings: new Map(
+      plansOf(source).map(({ assembly, spot }) => [assembly ?? '', openingsAt(spot as Spot<never>)]),
+    ),
+    fixtures: new Set([...sections.parts].filter(([, spot]) => isFixture(spot)).map(([id]) => id)),
+    features: mapped(
+      sections.parts,
+      (_, spot) => new Set(Object.keys((wayOf(spot).value as { features?: object }).features ?? {})),
+    ),
+  }
+}
+
+function deviceAt(context: Context, spot: Spot<DeviceSource>): Device {
+  const wanted = field(spot, 'wanted')
+  const currency = field(spot, 'currency')
+  if (currency) knownCurrency(context, currency.text, currency.at)
+  const start = dayAt(context, 'start', field(spot, 'start'))
+  const day = dayAt(context, 'wanted', wanted)
+  if (start !== null && day !== null && day < start) {
+    context.report(cal.wantedBeforeStart, wanted!.at, { wanted: formatDay(day), start: formatDay(start) })
+  }
+  return {
+    at: spot.keyAt,
+    name: words(field(spot, 'name')) ?? '',
+    revision: words(field(spot, 'revision')),
+    description: words(field(spot, 'description')),
+    qty: field(spot, 'qty')?.value ?? 1,
+    currency: context.currency,
+    start: start ?? 0,
+    wanted: day === null ? null : { day, at: wanted!.at },
+  }
+}
+
+function limitsAt(context: Context, spot: Spot<LimitsSource> | null): Limits {
+  if (!spot) return { cash: null, mass: null, envelope: null }
+  const cash = moneyIn(context, 'cash', field(spot, 'cash'), context.currency)
+  const mass = quantityAt(context, 'mass', field(spot, 'mass'), 'mass')
+  const envelope = field(spot, 'envelope')
+  if (envelope) context.report(prc.notComputed, envelope.at, { what: 'the envelope' })
+  return {
+    cash: cash ? { value: cash, at: field(spot, 'cash')!.at } : null,
+    mass: mass ? { quantity: mass, at: field(spot, 'mass')!.at } : null,
+    envelope: envelope ? { text: envelope.text, at: envelope.at } : null,
+  }
+}
+
+function workAt(context: Context, id: string, spot: Spot<WorkSource>): Work {
+  const machine = machineNamed(context, field(spot, 'machine'))
+  return {
+    ...labourAt(context, spot, machine, { attention: 'hands', pausable: true }, `\`${id}\``),
+    id,
+    at: spot.keyAt,
+    time: threePointAt(context, 'time', field(spot, 'time'), 'time'),
+    after: aftersAt(context, field(spot, 'after'), undefined),
+    needs: targetsAt(context, field(spot, 'needs'), undefined),
+    machine,
+    tool: toolNamed(context, field(spot, 'tool')),
+    note: words(field(spot, 'note')),
+  }
+}
+
+function chainsAt(context: Context, source: Source): ReadonlyMap<string, Chain> {
+  const chains = field(source.project, 'chains')
+  const all = chains ? Object.keys(chains.value) : []
+  return new Map(
+    all.map((id) => {
+      const spot = field(chains!, id)!
+      context.report(prc.notComputed, spot.keyAt, { what: `the chain \`${id}\`` })
+      const sum = listed(field(spot, 'sum')).map((one) => ({ text: one.text, at: one.at }))
+      return [id, { id, at: spot.keyAt, must: words(field(spot, 'must')) ?? '', sum }]
+    }),
+  )
+}
+
+function exchangeAt(context: Context, source: Source): ReadonlyMap<string, Fraction> {
+  const rates = new Map<string, Fraction>()
+  for (const [code, spot] of source.sections.exchange) {
+    if (!knownCurrency(context, code, spot.keyAt)) continue
+    const rate = moneyIn(context, code, spot, context.currency)
+    if (rate) rates.set(code, rate)
+  }
+  return rates
+}
+
+/** Reports names of the project's own file that nothing points at; shop files serve other projects too. */
+function reportUnused(context: Context, file: string): void {
+  const silent: readonly NameKind[] = ['person', 'work', 'part', 'step', 'chain']
+  for (const [name, { kind, at }] of context.names.all) {
+    if (at.file === file && !silent.includes(kind) && !context.names.used.has(name))
+      context.report(ref.unusedName, at, { name, kind })
+  }
+}
+
+/** Reports currencies that are used without a rate, once each. */
+function reportExchange(context: Context, project: Project): void {
+  const users = new Map<string, { at: Place; says: string }[]>()
+  const use = (currency: string, at: Place, says: string): void => {
+    if (currency !== project.device.currency && !project.exchange.has(currency))
+      users.set(currency, [...(users.get(currency) ?? []), { at, says }])
+  }
+  for (const vendor of project.vendors.values())
+    if (context.names.used.has(vendor.id))
+      use(vendor.currency, vendor.at, `\`${vendor.id}\` sells in ${vendor.currency}`)
+  for (const part of project.parts.values()) {
+    const offers = part.way.kind === 'bought' || part.way.kind === 'board' ? part.way.offers : []
+    for (const offer of offers) use(offer.currency, offer.at, `\`${part.id}\` is priced in ${offer.currency}`)
+  }
+  for (const [currency, places] of users)
+    context.report(buy.noExchange, places[0]!.at, {
+      currency,
+      home: project.device.currency,
+      users: places.slice(1),
+    })
+}
+
+/** The project with every unit read and every name found; what is faulted is reported and left out. */
+export function resolveProject(source: Source, report: Report): Project {
+  const deviceSpot = field(source.project, 'device')!
+  const context = contextOf(source, report, deviceSpot.value.currency)
+  const { sections } = source
+  const materials: ReadonlyMap<string, Material> = mapped(sections.materials, (id, spot) =>
+    materialAt(context, id, spot),
+  )
+  const parts: ReadonlyMap<string, Part> = mapped(sections.parts, (id, spot) =>
+    partAt(context, id, spot, materials),
+  )
+  const main = field(source.project, 'assembly')
+  const assembly = main ? assemblyAt(context, null, main) : null
+  const device = deviceAt(context, deviceSpot)
+  const machines = mapped(sections.machines, (id, spot) => machineAt(context, id, spot))
+  const plates = mapped(sections.plates, (id, spot) => plateAt(context, id, spot, parts))
+  const project: Project = {
+    file: source.file,
+    fingerprint: source.fingerprint,
+    device,
+    limits: limitsAt(context, field(source.project, 'limits')),
+    exchange: exchangeAt(context, source),
+    people: mapped(sections.people, (id, spot) => personAt(context, id, spot)),
+    machines,
+    tools: mapped(sections.tools, (id, spot) => toolAt(context, id, spot)),
+    cutters: mapped(sections.cutters, (id, spot) => cutterAt(context, id, spot)),
+    materials,
+    vendors: mapped(sections.vendors, (id, spot) => vendorAt(context, id, spot)),
+    plates,
+    work: mapped(sections.work, (id, spot) => workAt(context, id, spot)),
+    parts,
+    assembly,
+    chains: chainsAt(context, source),
+    demand: countDemand(parts, assembly, device.qty, context.names.used),
+  }
+  reportPrintTimes(
+    context,
+    parts,
+    plates,
+    new Set([...machines.values()].filter((one) => one.deposits).map((one) => one.id)),
+  )
+  reportDemand(parts, project.demand, report)
+  reportUnused(context, source.file)
+  reportExchange(context, project)
+  return project
+}

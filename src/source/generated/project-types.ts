@@ -1,0 +1,3156 @@
+// Written by `npm run generate`; do not edit.
+
+/**
+ * One part: its kind and what that kind needs, or `choices` between several ways.
+ */
+export type PartSource =
+  ChoicePartSource | (MachinedSource | PrintedSource | BoardSource | BoughtSource | AssemblySource)
+/**
+ * What is done, in a sensible order; the order is checked and may be improved.
+ *
+ * @minItems 1
+ */
+export type StepsSource = StepSource[]
+
+/**
+ * A build plan: a small device, its parts and how they come to be.
+ */
+export interface ProjectSource {
+  device: DeviceSource
+  /**
+   * Shop files to read as well, relative to this file and under the project's root.
+   *
+   * @maxItems 32
+   */
+  use?: string[]
+  limits?: LimitsSource
+  /**
+   * Exchange rates: what one unit of a foreign currency costs in the project's.
+   */
+  exchange?: {
+    /**
+     * Price of one unit of that currency in the project's currency (money).
+     */
+    [k: string]: string | number
+  }
+  /**
+   * Who works on it and when.
+   */
+  people?: {
+    [k: string]: PersonSource
+  }
+  /**
+   * Machines, ovens and benches that can be occupied.
+   */
+  machines?: {
+    [k: string]: MachineSource
+  }
+  /**
+   * Hand tools and gauges of which there are only so many.
+   */
+  tools?: {
+    [k: string]: ToolSource
+  }
+  /**
+   * Cutters on the bench.
+   */
+  cutters?: {
+    [k: string]: CutterSource
+  }
+  /**
+   * Materials and the forms they are bought in.
+   */
+  materials?: {
+    [k: string]: MaterialSource
+  }
+  /**
+   * Where things are bought.
+   */
+  vendors?: {
+    [k: string]: VendorSource
+  }
+  /**
+   * Print jobs that several parts share.
+   */
+  plates?: {
+    [k: string]: PlateSource
+  }
+  /**
+   * Work that is no part and no assembly: drawings, firmware, toolpaths.
+   */
+  work?: {
+    [k: string]: WorkSource
+  }
+  /**
+   * Every part, how it comes to be and what for.
+   */
+  parts?: {
+    [k: string]: PartSource
+  }
+  assembly?: MainAssemblySource
+  /**
+   * Dimension chains: what must hold and the dimensions that add up to it.
+   */
+  chains?: {
+    [k: string]: ChainSource
+  }
+}
+/**
+ * What is built, how many, in which money and from when.
+ */
+export interface DeviceSource {
+  /**
+   * Name of the device.
+   */
+  name: string
+  /**
+   * Revision of the device; quote bare digits.
+   */
+  revision?: string | number
+  /**
+   * One or two sentences on what it is.
+   */
+  description?: string
+  /**
+   * How many are built (count; 1 when silent).
+   */
+  qty?: number
+  /**
+   * The project's currency, three letters of ISO 4217.
+   */
+  currency: string
+  /**
+   * First day on which anything can be done. Written YYYY-MM-DD.
+   */
+  start: string
+  /**
+   * Day by which it should work, end of day. Written YYYY-MM-DD.
+   */
+  wanted?: string
+}
+/**
+ * What the device must stay within; a miss is a warning.
+ */
+export interface LimitsSource {
+  /**
+   * Most cash to spend (money).
+   */
+  cash?: string | number
+  /**
+   * Most mass of one device (mass).
+   */
+  mass?: string | number
+  /**
+   * Largest outside size, length x width x height (lengths).
+   */
+  envelope?: string
+}
+/**
+ * Someone who works on it.
+ */
+export interface PersonSource {
+  /**
+   * When this person works on it, by weekday: `mon-fri`, `sat`, `mon,wed` or `daily`, each with one or more spans of clock time HH:MM-HH:MM (24 h).
+   */
+  hours?: {
+    [k: string]: string | string[]
+  }
+  /**
+   * Closed days: dates YYYY-MM-DD or ranges of dates, whatever the weekday says.
+   */
+  off?: string[]
+  /**
+   * Hours of single dates; they replace the weekday hours of that date.
+   */
+  extra?: {
+    [k: string]: string | string[]
+  }
+  /**
+   * What an hour of hands costs (money per hour; 0 when silent).
+   */
+  rate?: string | number
+  /**
+   * Minutes lost at the start of every session (time).
+   */
+  setup?: string | number
+  /**
+   * Minutes lost at the end of every session (time).
+   */
+  'clean-up'?: string | number
+  /**
+   * A remark.
+   */
+  note?: string
+}
+/**
+ * Something that can be occupied: mill, printer, oven, bench.
+ */
+export interface MachineSource {
+  /**
+   * When it may run (always when silent), by weekday: `mon-fri`, `sat`, `mon,wed` or `daily`, each with one or more spans of clock time HH:MM-HH:MM (24 h).
+   */
+  hours?: {
+    [k: string]: string | string[]
+  }
+  /**
+   * Closed days: dates YYYY-MM-DD or ranges of dates, whatever the weekday says.
+   */
+  off?: string[]
+  /**
+   * Hours of single dates; they replace the weekday hours of that date.
+   */
+  extra?: {
+    [k: string]: string | string[]
+  }
+  /**
+   * What a machine hour costs (money per hour; 0 when silent).
+   */
+  rate?: string | number
+  /**
+   * How many jobs it holds at once (count; 1 when silent).
+   */
+  capacity?: number
+  /**
+   * People who may use it; everybody when silent.
+   */
+  users?: string | string[]
+  /**
+   * For printers: `vat` (runs alone) or `filament` (someone nearby).
+   */
+  prints?: 'vat' | 'filament'
+  /**
+   * For printers: volume printed per hour, where a part gives no time (volume per time).
+   */
+  deposits?: string | number
+  /**
+   * Travel in X x Y x Z (lengths).
+   */
+  travel?: string
+  spindle?: SpindleSource
+  /**
+   * A remark.
+   */
+  note?: string
+}
+/**
+ * What the spindle can do.
+ */
+export interface SpindleSource {
+  /**
+   * Highest spindle speed (rpm).
+   */
+  fastest?: string | number
+  /**
+   * Lowest spindle speed (rpm).
+   */
+  slowest?: string | number
+  /**
+   * Motor power (power).
+   */
+  power?: string | number
+}
+/**
+ * A tool of which there are only so many.
+ */
+export interface ToolSource {
+  /**
+   * How many there are (count; 1 when silent).
+   */
+  qty?: number
+  /**
+   * Here from this day on. Written YYYY-MM-DD.
+   */
+  from?: string
+  /**
+   * Here until the end of this day. Written YYYY-MM-DD.
+   */
+  until?: string
+  /**
+   * A remark.
+   */
+  note?: string
+}
+/**
+ * A cutter, drill, reamer or tap.
+ */
+export interface CutterSource {
+  /**
+   * Cutting diameter (length).
+   */
+  diameter?: string | number
+  /**
+   * Number of flutes (count).
+   */
+  flutes?: number
+  /**
+   * Usable depth below the holder (length).
+   */
+  reach?: string | number
+  /**
+   * Length that cuts (length).
+   */
+  'flute length'?: string | number
+  /**
+   * Corner radius; half the diameter for a ball (length).
+   */
+  'corner radius'?: string | number
+  /**
+   * Thread a tap or thread mill cuts.
+   */
+  thread?: string
+  /**
+   * Cutting material.
+   */
+  tool?: 'carbide' | 'hss'
+  /**
+   * Cutting time after which it is worn out (time).
+   */
+  life?: string | number
+  /**
+   * What it is worth new (money; the first offer when silent).
+   */
+  worth?: string | number
+  /**
+   * How many are on the bench (count; 1 when silent). At 0 it is bought.
+   */
+  have?: number
+  /**
+   * Who sells it; the first is taken.
+   *
+   * @minItems 1
+   */
+  offers?: OfferSource[]
+  /**
+   * A remark.
+   */
+  note?: string
+}
+/**
+ * One vendor's price and lead time.
+ */
+export interface OfferSource {
+  /**
+   * Name of a vendor of this project or shop.
+   */
+  vendor: string
+  /**
+   * Unit price: bare in the project's currency, or with a currency; or breaks `{from quantity: unit price}`, which hold for the whole quantity. Without it every total that contains it is marked.
+   */
+  price?:
+    | string
+    | number
+    | {
+        [k: string]: string | number
+      }
+  /**
+   * From order to hand-over to the carrier, in vendor working days `wd`: one value or optimistic..likely..pessimistic.
+   */
+  lead?: string | number
+  /**
+   * Pieces in a pack; only whole packs are sold (count).
+   */
+  pack?: number
+  /**
+   * Smallest quantity sold (count).
+   */
+  moq?: number
+  /**
+   * Least charge for the line, whatever the quantity (money).
+   */
+  minimum?: string | number
+  /**
+   * What to type into the vendor's order.
+   */
+  code?: string
+  /**
+   * Where it is offered (http or https).
+   */
+  url?: string
+  /**
+   * Name of the cart it belongs to; one cart per vendor when silent.
+   */
+  cart?: string
+  /**
+   * Work that must be done before this can be ordered (names).
+   */
+  needs?: string | string[]
+  /**
+   * Anything the buyer must know.
+   */
+  note?: string
+}
+/**
+ * A material and how it is bought.
+ */
+export interface MaterialSource {
+  /**
+   * Density (mass per volume).
+   */
+  density?: string | number
+  /**
+   * Width of a saw cut in it (length; 2 mm when silent).
+   */
+  kerf?: string | number
+  /**
+   * Bars, plates, bottles or spools it is bought as.
+   */
+  forms?: FormSource[]
+  /**
+   * A caution of your own, printed on route sheet and checklist.
+   */
+  caution?: string | string[]
+  /**
+   * A remark.
+   */
+  note?: string
+}
+/**
+ * One form in which a material is bought: bar, plate, block, bottle or spool.
+ */
+export interface FormSource {
+  /**
+   * Bar size across (length).
+   */
+  bar?: string | number
+  /**
+   * Length of one whole bar (length).
+   */
+  length?: string | number
+  /**
+   * Length x width x thickness of one plate (lengths, one unit at the end).
+   */
+  plate?: string
+  /**
+   * Volume in one bottle (volume).
+   */
+  volume?: string | number
+  /**
+   * Mass of one spool or bag (mass).
+   */
+  mass?: string | number
+  /**
+   * What is here: whole units as a number, or an amount of the form's own measure (length, volume, mass).
+   */
+  have?: number | string
+  /**
+   * What one unit on the shelf is worth (money per bar, plate, bottle or spool; the first offer when silent).
+   */
+  worth?: string | number
+  /**
+   * Who sells one unit of this form.
+   */
+  offers?: OfferSource[]
+}
+/**
+ * Where things are bought, and how long the post takes.
+ */
+export interface VendorSource {
+  /**
+   * Weekdays the vendor works (`mon-fri` when silent).
+   */
+  days?: string
+  /**
+   * Closed days: dates YYYY-MM-DD or ranges of dates, whatever the weekday says.
+   */
+  off?: string[]
+  /**
+   * Orders before this time count that day (HH:MM; 12:00 when silent).
+   */
+  cutoff?: string
+  /**
+   * When a parcel can be used on the day it arrives (HH:MM; 18:00 when silent).
+   */
+  post?: string
+  /**
+   * Time with the carrier in carrier working days `wd`: one value or optimistic..likely..pessimistic (0 when silent).
+   */
+  transit?: string | number
+  carrier?: CarrierSource
+  /**
+   * The vendor's currency, three letters of ISO 4217 (the project's when silent).
+   */
+  currency?: string
+  /**
+   * Freight of one cart (money).
+   */
+  freight?: string | number
+  /**
+   * Goods value from which freight is free (money).
+   */
+  'free over'?: string | number
+  /**
+   * Goods value below which the difference is charged (money).
+   */
+  'minimum order'?: string | number
+  /**
+   * Fee for customs handling of one cart (money).
+   */
+  clearance?: string | number
+  /**
+   * Customs duty on goods and freight (ratio or %).
+   */
+  duty?: string | number
+  /**
+   * Tax on goods, freight, duty and clearance that is not got back (ratio or %).
+   */
+  tax?: string | number
+  /**
+   * Hands-on time to place one order (time; 10 min when silent).
+   */
+  order?: string | number
+  /**
+   * Hands-on time to unpack and check one parcel (time; 10 min when silent).
+   */
+  receive?: string | number
+  /**
+   * The vendor's page (http or https).
+   */
+  url?: string
+  /**
+   * A remark.
+   */
+  note?: string
+}
+/**
+ * The carrier's own days, where they are not Monday to Friday.
+ */
+export interface CarrierSource {
+  /**
+   * Weekdays the carrier delivers.
+   */
+  days?: string
+  /**
+   * Closed days: dates YYYY-MM-DD or ranges of dates, whatever the weekday says.
+   */
+  off?: string[]
+}
+/**
+ * One print job that several parts share.
+ */
+export interface PlateSource {
+  /**
+   * Printer used.
+   */
+  machine?: string
+  /**
+   * Material of this project or shop.
+   */
+  material?: string
+  /**
+   * Print time of the whole job; from its parts when silent (the longest on a vat printer, the sum on a filament printer).
+   */
+  time?: string | number
+  /**
+   * Time to prepare and start the job (hands).
+   */
+  load?: string | number
+  /**
+   * Time to take the job off (hands).
+   */
+  unload?: string | number
+  /**
+   * Washing (hands).
+   */
+  wash?: string | number
+  /**
+   * Drying, nobody needed (elapsed).
+   */
+  dry?: string | number
+  /**
+   * Curing, nobody needed (elapsed).
+   */
+  cure?: string | number
+  /**
+   * Work that must be done before it is printed.
+   */
+  after?: string | (string | LinkSource)[]
+  /**
+   * A remark.
+   */
+  note?: string
+}
+/**
+ * Waits for another step, work, part or test, with a pause after it or a longest wait.
+ */
+export interface LinkSource {
+  /**
+   * Name of the step, work, part or test that must be done before.
+   */
+  step: string
+  /**
+   * Least wait after it is done: elapsed time (`2 h`) or working days (`2 wd`).
+   */
+  lag?: string | number
+  /**
+   * Must start at most this long after it is done (elapsed time).
+   */
+  within?: string | number
+}
+/**
+ * Work that is no part and no assembly.
+ */
+export interface WorkSource {
+  /**
+   * How long it takes: one value or optimistic..likely..pessimistic.
+   */
+  time: string | number
+  /**
+   * Steps, work, tests or parts that must be done before this begins.
+   */
+  after?: string | (string | LinkSource)[]
+  /**
+   * People who may do it; anyone who may when silent.
+   */
+  who?: string | string[]
+  /**
+   * How many people it takes at the same time (count).
+   */
+  people?: number
+  /**
+   * What a person does meanwhile: `hands` takes a person whole, `nearby` needs a person's hours open but leaves the hands free, `none` needs nobody.
+   */
+  attention?: 'hands' | 'nearby' | 'none'
+  /**
+   * Whether it may be interrupted by the end of a session and go on in the next.
+   */
+  pause?: boolean
+  /**
+   * A piece of work shorter than this is not begun unless it ends the task (time; 15 min when silent).
+   */
+  least?: string | number
+  /**
+   * Machine or bench it occupies.
+   */
+  machine?: string
+  /**
+   * Tool of this project, or in words.
+   */
+  tool?: string
+  /**
+   * Parts or work that must be ready.
+   */
+  needs?: string | string[]
+  /**
+   * A remark.
+   */
+  note?: string
+}
+/**
+ * A part that can come to be in several ways; the first is taken.
+ */
+export interface ChoicePartSource {
+  /**
+   * What the part is for: in the device, a fixture, a consumable or a tool.
+   */
+  role?: 'device' | 'fixture' | 'consumable' | 'tool'
+  /**
+   * Count per device for what no step places (per project for a fixture or tool); otherwise a check on what the steps place.
+   */
+  qty?: number
+  /**
+   * How many more are made or bought, per project (count).
+   */
+  spares?: number
+  /**
+   * How many are here already (count).
+   */
+  have?: number
+  /**
+   * What one that is here is worth (money; the first offer when silent).
+   */
+  worth?: string | number
+  /**
+   * Part number, unique in your own numbering.
+   */
+  number?: string
+  /**
+   * Technical data: material, standard, size.
+   */
+  description?: string
+  /**
+   * Revision of the drawing.
+   */
+  revision?: string | number
+  /**
+   * Drawing number or file.
+   */
+  drawing?: string
+  /**
+   * Mass of one (mass).
+   */
+  mass?: string | number
+  /**
+   * Share of tries that come out good (ratio or %). Adds an expected loss beside the plan; never changes how many are made.
+   */
+  yield?: string | number
+  /**
+   * How many are started for each one needed, at most (count).
+   */
+  tries?: number
+  /**
+   * Whether it wears and must be reachable for renewal.
+   */
+  wears?: boolean
+  /**
+   * A caution of your own, printed on route sheet and checklist.
+   */
+  caution?: string | string[]
+  /**
+   * A remark for the parts list.
+   */
+  note?: string
+  /**
+   * Work, parts or steps that must be done before making or ordering starts.
+   */
+  after?: string | (string | LinkSource)[]
+  /**
+   * Ways to get the part, by name; each has one kind and what that kind needs.
+   */
+  choices: {
+    [k: string]: MachinedWaySource | PrintedWaySource | BoardWaySource | BoughtWaySource | AssemblyWaySource
+  }
+}
+/**
+ * A part of kind machined.
+ */
+export interface MachinedWaySource {
+  /**
+   * How the part comes to be: machined, printed, board, bought or assembly.
+   */
+  kind: 'machined'
+  /**
+   * Material of this project or shop.
+   */
+  material: string
+  stock?: StockSource
+  /**
+   * How many go through the route together (count; all when silent).
+   */
+  lot?: number
+  /**
+   * Named features with their fit, thread or tolerance, as on the drawing.
+   */
+  features?: {
+    [k: string]: string | number
+  }
+  /**
+   * Mesh file (STL), relative to this file.
+   */
+  model?: string
+  finished?: FinishedSource
+  /**
+   * How it is made, in order.
+   *
+   * @minItems 1
+   */
+  route: RouteItemSource[]
+}
+/**
+ * The piece of material a part is cut from: one of bar, plate or block, in finished-to-cut size.
+ */
+export interface StockSource {
+  /**
+   * Bar size across (length).
+   */
+  bar?: string | number
+  /**
+   * Length cut from the bar (length).
+   */
+  length?: string | number
+  /**
+   * Length x width x thickness cut from plate (lengths, one unit at the end).
+   */
+  plate?: string
+  /**
+   * Length x width x height of a block bought to size (lengths, one unit at the end).
+   */
+  block?: string
+  /**
+   * Width of the saw cut charged with each piece (length; the material's when silent).
+   */
+  kerf?: string | number
+  /**
+   * Offers for this piece cut to size; it is then bought by the piece.
+   */
+  offers?: OfferSource[]
+}
+/**
+ * Finished volume, area and box, where no mesh says them.
+ */
+export interface FinishedSource {
+  /**
+   * Finished volume (volume).
+   */
+  volume?: string | number
+  /**
+   * Surface area (area).
+   */
+  area?: string | number
+  /**
+   * Length x width x height (lengths).
+   */
+  box?: string
+}
+/**
+ * One step of a route: exactly one operation; a setup carries its machine operations under `ops`.
+ */
+export interface RouteItemSource {
+  setup?: SetupSource
+  /**
+   * What is done in this clamping, in order.
+   *
+   * @minItems 1
+   */
+  ops?: OperationSource[]
+  prepare?: PrepareSource
+  deburr?: DeburrSource
+  polish?: PolishSource
+  inspect?: InspectSource
+  cure?: CureSource
+  do?: DoSource
+  outside?: OutsideSource
+}
+/**
+ * One clamping on one machine; its operations stand beside it under `ops`.
+ */
+export interface SetupSource {
+  /**
+   * Machine used.
+   */
+  machine: string
+  /**
+   * A fixture of this project by name, or what holds the part, in words.
+   */
+  hold?: string
+  /**
+   * Time to set the machine up, once for the lot (hands).
+   */
+  time?: string | number
+  /**
+   * Time to load one piece (hands); none when silent.
+   */
+  load?: string | number
+  /**
+   * Time to unload one piece (hands); none when silent.
+   */
+  unload?: string | number
+  /**
+   * Where zero is and which offset it is stored in.
+   */
+  zero?: string
+  /**
+   * People who may do it; anyone who may when silent.
+   */
+  who?: string | string[]
+  /**
+   * How many people it takes at the same time (count).
+   */
+  people?: number
+  /**
+   * Anything to know at the machine.
+   */
+  note?: string
+}
+/**
+ * One operation in a setup: exactly one key.
+ */
+export interface OperationSource {
+  saw?: SawSource
+  face?: FaceSource
+  rough?: RoughSource
+  finish?: FinishSource
+  contour?: ContourSource
+  chamfer?: ChamferSource
+  drill?: DrillSource
+  ream?: ReamSource
+  bore?: BoreSource
+  tap?: TapSource
+  'thread mill'?: ThreadMillSource
+  turn?: TurnSource
+  'part off'?: PartOffSource
+  cut?: CutSource
+  deburr?: DeburrSource
+  polish?: PolishSource
+  inspect?: InspectSource
+  do?: DoSource
+}
+/**
+ * Sawing stock to length. Goes into a setup.
+ */
+export interface SawSource {
+  /**
+   * Time on the machine for one piece: one value or optimistic..likely..pessimistic.
+   */
+  time?: string | number
+  /**
+   * Cutter used, by its name on the bench.
+   */
+  cutter?: string
+  /**
+   * People who may do it; anyone who may when silent.
+   */
+  who?: string | string[]
+  /**
+   * How many people it takes at the same time (count).
+   */
+  people?: number
+  /**
+   * What a person does meanwhile: `hands` takes a person whole, `nearby` needs a person's hours open but leaves the hands free, `none` needs nobody.
+   */
+  attention?: 'hands' | 'nearby' | 'none'
+  /**
+   * Whether it may be interrupted by the end of a session and go on in the next.
+   */
+  pause?: boolean
+  /**
+   * A piece of work shorter than this is not begun unless it ends the task (time; 15 min when silent).
+   */
+  least?: string | number
+  /**
+   * Depth of cut or depth of the hole (length).
+   */
+  depth?: string | number
+  /**
+   * Sideways step between passes (length).
+   */
+  step?: string | number
+  /**
+   * Spindle speed (rpm).
+   */
+  speed?: string | number
+  /**
+   * Feed rate (length per time).
+   */
+  feed?: string | number
+  /**
+   * Number of passes (count).
+   */
+  passes?: number
+  /**
+   * What is looked at or measured when it is done.
+   */
+  check?: string
+  /**
+   * Anything to know at the machine.
+   */
+  note?: string
+}
+/**
+ * Facing a surface flat. Goes into a setup.
+ */
+export interface FaceSource {
+  /**
+   * Time on the machine for one piece: one value or optimistic..likely..pessimistic.
+   */
+  time?: string | number
+  /**
+   * Cutter used, by its name on the bench.
+   */
+  cutter?: string
+  /**
+   * People who may do it; anyone who may when silent.
+   */
+  who?: string | string[]
+  /**
+   * How many people it takes at the same time (count).
+   */
+  people?: number
+  /**
+   * What a person does meanwhile: `hands` takes a person whole, `nearby` needs a person's hours open but leaves the hands free, `none` needs nobody.
+   */
+  attention?: 'hands' | 'nearby' | 'none'
+  /**
+   * Whether it may be interrupted by the end of a session and go on in the next.
+   */
+  pause?: boolean
+  /**
+   * A piece of work shorter than this is not begun unless it ends the task (time; 15 min when silent).
+   */
+  least?: string | number
+  /**
+   * Depth of cut or depth of the hole (length).
+   */
+  depth?: string | number
+  /**
+   * Sideways step between passes (length).
+   */
+  step?: string | number
+  /**
+   * Spindle speed (rpm).
+   */
+  speed?: string | number
+  /**
+   * Feed rate (length per time).
+   */
+  feed?: string | number
+  /**
+   * Number of passes (count).
+   */
+  passes?: number
+  /**
+   * What is looked at or measured when it is done.
+   */
+  check?: string
+  /**
+   * Anything to know at the machine.
+   */
+  note?: string
+  /**
+   * Thickness removed (length).
+   */
+  stock?: string | number
+}
+/**
+ * Removing most of the material. Goes into a setup.
+ */
+export interface RoughSource {
+  /**
+   * Time on the machine for one piece: one value or optimistic..likely..pessimistic.
+   */
+  time?: string | number
+  /**
+   * Cutter used, by its name on the bench.
+   */
+  cutter?: string
+  /**
+   * People who may do it; anyone who may when silent.
+   */
+  who?: string | string[]
+  /**
+   * How many people it takes at the same time (count).
+   */
+  people?: number
+  /**
+   * What a person does meanwhile: `hands` takes a person whole, `nearby` needs a person's hours open but leaves the hands free, `none` needs nobody.
+   */
+  attention?: 'hands' | 'nearby' | 'none'
+  /**
+   * Whether it may be interrupted by the end of a session and go on in the next.
+   */
+  pause?: boolean
+  /**
+   * A piece of work shorter than this is not begun unless it ends the task (time; 15 min when silent).
+   */
+  least?: string | number
+  /**
+   * Depth of cut or depth of the hole (length).
+   */
+  depth?: string | number
+  /**
+   * Sideways step between passes (length).
+   */
+  step?: string | number
+  /**
+   * Spindle speed (rpm).
+   */
+  speed?: string | number
+  /**
+   * Feed rate (length per time).
+   */
+  feed?: string | number
+  /**
+   * Number of passes (count).
+   */
+  passes?: number
+  /**
+   * What is looked at or measured when it is done.
+   */
+  check?: string
+  /**
+   * Anything to know at the machine.
+   */
+  note?: string
+  /**
+   * Volume removed (volume).
+   */
+  volume?: string | number
+}
+/**
+ * Finishing a surface; not interrupted unless said. Goes into a setup.
+ */
+export interface FinishSource {
+  /**
+   * Time on the machine for one piece: one value or optimistic..likely..pessimistic.
+   */
+  time?: string | number
+  /**
+   * Cutter used, by its name on the bench.
+   */
+  cutter?: string
+  /**
+   * People who may do it; anyone who may when silent.
+   */
+  who?: string | string[]
+  /**
+   * How many people it takes at the same time (count).
+   */
+  people?: number
+  /**
+   * What a person does meanwhile: `hands` takes a person whole, `nearby` needs a person's hours open but leaves the hands free, `none` needs nobody.
+   */
+  attention?: 'hands' | 'nearby' | 'none'
+  /**
+   * Whether it may be interrupted by the end of a session and go on in the next.
+   */
+  pause?: boolean
+  /**
+   * A piece of work shorter than this is not begun unless it ends the task (time; 15 min when silent).
+   */
+  least?: string | number
+  /**
+   * Depth of cut or depth of the hole (length).
+   */
+  depth?: string | number
+  /**
+   * Sideways step between passes (length).
+   */
+  step?: string | number
+  /**
+   * Spindle speed (rpm).
+   */
+  speed?: string | number
+  /**
+   * Feed rate (length per time).
+   */
+  feed?: string | number
+  /**
+   * Number of passes (count).
+   */
+  passes?: number
+  /**
+   * What is looked at or measured when it is done.
+   */
+  check?: string
+  /**
+   * Anything to know at the machine.
+   */
+  note?: string
+  /**
+   * Area finished (area).
+   */
+  area?: string | number
+}
+/**
+ * Following an outline. Goes into a setup.
+ */
+export interface ContourSource {
+  /**
+   * Time on the machine for one piece: one value or optimistic..likely..pessimistic.
+   */
+  time?: string | number
+  /**
+   * Cutter used, by its name on the bench.
+   */
+  cutter?: string
+  /**
+   * People who may do it; anyone who may when silent.
+   */
+  who?: string | string[]
+  /**
+   * How many people it takes at the same time (count).
+   */
+  people?: number
+  /**
+   * What a person does meanwhile: `hands` takes a person whole, `nearby` needs a person's hours open but leaves the hands free, `none` needs nobody.
+   */
+  attention?: 'hands' | 'nearby' | 'none'
+  /**
+   * Whether it may be interrupted by the end of a session and go on in the next.
+   */
+  pause?: boolean
+  /**
+   * A piece of work shorter than this is not begun unless it ends the task (time; 15 min when silent).
+   */
+  least?: string | number
+  /**
+   * Depth of cut or depth of the hole (length).
+   */
+  depth?: string | number
+  /**
+   * Sideways step between passes (length).
+   */
+  step?: string | number
+  /**
+   * Spindle speed (rpm).
+   */
+  speed?: string | number
+  /**
+   * Feed rate (length per time).
+   */
+  feed?: string | number
+  /**
+   * Number of passes (count).
+   */
+  passes?: number
+  /**
+   * What is looked at or measured when it is done.
+   */
+  check?: string
+  /**
+   * Anything to know at the machine.
+   */
+  note?: string
+  /**
+   * Length of the outline (length).
+   */
+  length?: string | number
+}
+/**
+ * Breaking an edge with a cutter. Goes into a setup.
+ */
+export interface ChamferSource {
+  /**
+   * Time on the machine for one piece: one value or optimistic..likely..pessimistic.
+   */
+  time?: string | number
+  /**
+   * Cutter used, by its name on the bench.
+   */
+  cutter?: string
+  /**
+   * People who may do it; anyone who may when silent.
+   */
+  who?: string | string[]
+  /**
+   * How many people it takes at the same time (count).
+   */
+  people?: number
+  /**
+   * What a person does meanwhile: `hands` takes a person whole, `nearby` needs a person's hours open but leaves the hands free, `none` needs nobody.
+   */
+  attention?: 'hands' | 'nearby' | 'none'
+  /**
+   * Whether it may be interrupted by the end of a session and go on in the next.
+   */
+  pause?: boolean
+  /**
+   * A piece of work shorter than this is not begun unless it ends the task (time; 15 min when silent).
+   */
+  least?: string | number
+  /**
+   * Depth of cut or depth of the hole (length).
+   */
+  depth?: string | number
+  /**
+   * Sideways step between passes (length).
+   */
+  step?: string | number
+  /**
+   * Spindle speed (rpm).
+   */
+  speed?: string | number
+  /**
+   * Feed rate (length per time).
+   */
+  feed?: string | number
+  /**
+   * Number of passes (count).
+   */
+  passes?: number
+  /**
+   * What is looked at or measured when it is done.
+   */
+  check?: string
+  /**
+   * Anything to know at the machine.
+   */
+  note?: string
+  /**
+   * Length of the edge (length).
+   */
+  length?: string | number
+  /**
+   * Width of the chamfer (length).
+   */
+  width?: string | number
+}
+/**
+ * Drilling holes. Goes into a setup.
+ */
+export interface DrillSource {
+  /**
+   * Time on the machine for one piece: one value or optimistic..likely..pessimistic.
+   */
+  time?: string | number
+  /**
+   * Cutter used, by its name on the bench.
+   */
+  cutter?: string
+  /**
+   * People who may do it; anyone who may when silent.
+   */
+  who?: string | string[]
+  /**
+   * How many people it takes at the same time (count).
+   */
+  people?: number
+  /**
+   * What a person does meanwhile: `hands` takes a person whole, `nearby` needs a person's hours open but leaves the hands free, `none` needs nobody.
+   */
+  attention?: 'hands' | 'nearby' | 'none'
+  /**
+   * Whether it may be interrupted by the end of a session and go on in the next.
+   */
+  pause?: boolean
+  /**
+   * A piece of work shorter than this is not begun unless it ends the task (time; 15 min when silent).
+   */
+  least?: string | number
+  /**
+   * Depth of cut or depth of the hole (length).
+   */
+  depth?: string | number
+  /**
+   * Sideways step between passes (length).
+   */
+  step?: string | number
+  /**
+   * Spindle speed (rpm).
+   */
+  speed?: string | number
+  /**
+   * Feed rate (length per time).
+   */
+  feed?: string | number
+  /**
+   * Number of passes (count).
+   */
+  passes?: number
+  /**
+   * What is looked at or measured when it is done.
+   */
+  check?: string
+  /**
+   * Anything to know at the machine.
+   */
+  note?: string
+  /**
+   * Hole diameter (length).
+   */
+  diameter?: string | number
+  /**
+   * Number of holes (count).
+   */
+  holes?: number
+  /**
+   * Depth of one peck (length).
+   */
+  peck?: string | number
+}
+/**
+ * Reaming holes to size. Goes into a setup.
+ */
+export interface ReamSource {
+  /**
+   * Time on the machine for one piece: one value or optimistic..likely..pessimistic.
+   */
+  time?: string | number
+  /**
+   * Cutter used, by its name on the bench.
+   */
+  cutter?: string
+  /**
+   * People who may do it; anyone who may when silent.
+   */
+  who?: string | string[]
+  /**
+   * How many people it takes at the same time (count).
+   */
+  people?: number
+  /**
+   * What a person does meanwhile: `hands` takes a person whole, `nearby` needs a person's hours open but leaves the hands free, `none` needs nobody.
+   */
+  attention?: 'hands' | 'nearby' | 'none'
+  /**
+   * Whether it may be interrupted by the end of a session and go on in the next.
+   */
+  pause?: boolean
+  /**
+   * A piece of work shorter than this is not begun unless it ends the task (time; 15 min when silent).
+   */
+  least?: string | number
+  /**
+   * Depth of cut or depth of the hole (length).
+   */
+  depth?: string | number
+  /**
+   * Sideways step between passes (length).
+   */
+  step?: string | number
+  /**
+   * Spindle speed (rpm).
+   */
+  speed?: string | number
+  /**
+   * Feed rate (length per time).
+   */
+  feed?: string | number
+  /**
+   * Number of passes (count).
+   */
+  passes?: number
+  /**
+   * What is looked at or measured when it is done.
+   */
+  check?: string
+  /**
+   * Anything to know at the machine.
+   */
+  note?: string
+  /**
+   * Finished diameter (length).
+   */
+  diameter?: string | number
+  /**
+   * Number of holes (count).
+   */
+  holes?: number
+  /**
+   * Feature it makes.
+   */
+  feature?: string
+}
+/**
+ * Boring to size with a boring tool. Goes into a setup.
+ */
+export interface BoreSource {
+  /**
+   * Time on the machine for one piece: one value or optimistic..likely..pessimistic.
+   */
+  time?: string | number
+  /**
+   * Cutter used, by its name on the bench.
+   */
+  cutter?: string
+  /**
+   * People who may do it; anyone who may when silent.
+   */
+  who?: string | string[]
+  /**
+   * How many people it takes at the same time (count).
+   */
+  people?: number
+  /**
+   * What a person does meanwhile: `hands` takes a person whole, `nearby` needs a person's hours open but leaves the hands free, `none` needs nobody.
+   */
+  attention?: 'hands' | 'nearby' | 'none'
+  /**
+   * Whether it may be interrupted by the end of a session and go on in the next.
+   */
+  pause?: boolean
+  /**
+   * A piece of work shorter than this is not begun unless it ends the task (time; 15 min when silent).
+   */
+  least?: string | number
+  /**
+   * Depth of cut or depth of the hole (length).
+   */
+  depth?: string | number
+  /**
+   * Sideways step between passes (length).
+   */
+  step?: string | number
+  /**
+   * Spindle speed (rpm).
+   */
+  speed?: string | number
+  /**
+   * Feed rate (length per time).
+   */
+  feed?: string | number
+  /**
+   * Number of passes (count).
+   */
+  passes?: number
+  /**
+   * What is looked at or measured when it is done.
+   */
+  check?: string
+  /**
+   * Anything to know at the machine.
+   */
+  note?: string
+  /**
+   * Finished diameter (length).
+   */
+  diameter?: string | number
+  /**
+   * Feature it makes.
+   */
+  feature?: string
+}
+/**
+ * Cutting an inside thread with a tap. Goes into a setup.
+ */
+export interface TapSource {
+  /**
+   * Time on the machine for one piece: one value or optimistic..likely..pessimistic.
+   */
+  time?: string | number
+  /**
+   * Cutter used, by its name on the bench.
+   */
+  cutter?: string
+  /**
+   * People who may do it; anyone who may when silent.
+   */
+  who?: string | string[]
+  /**
+   * How many people it takes at the same time (count).
+   */
+  people?: number
+  /**
+   * What a person does meanwhile: `hands` takes a person whole, `nearby` needs a person's hours open but leaves the hands free, `none` needs nobody.
+   */
+  attention?: 'hands' | 'nearby' | 'none'
+  /**
+   * Whether it may be interrupted by the end of a session and go on in the next.
+   */
+  pause?: boolean
+  /**
+   * A piece of work shorter than this is not begun unless it ends the task (time; 15 min when silent).
+   */
+  least?: string | number
+  /**
+   * Depth of cut or depth of the hole (length).
+   */
+  depth?: string | number
+  /**
+   * Sideways step between passes (length).
+   */
+  step?: string | number
+  /**
+   * Spindle speed (rpm).
+   */
+  speed?: string | number
+  /**
+   * Feed rate (length per time).
+   */
+  feed?: string | number
+  /**
+   * Number of passes (count).
+   */
+  passes?: number
+  /**
+   * What is looked at or measured when it is done.
+   */
+  check?: string
+  /**
+   * Anything to know at the machine.
+   */
+  note?: string
+  /**
+   * Thread as on the drawing.
+   */
+  thread?: string
+  /**
+   * Number of holes (count).
+   */
+  holes?: number
+  /**
+   * Feature it makes.
+   */
+  feature?: string
+}
+/**
+ * Milling a thread. Goes into a setup.
+ */
+export interface ThreadMillSource {
+  /**
+   * Time on the machine for one piece: one value or optimistic..likely..pessimistic.
+   */
+  time?: string | number
+  /**
+   * Cutter used, by its name on the bench.
+   */
+  cutter?: string
+  /**
+   * People who may do it; anyone who may when silent.
+   */
+  who?: string | string[]
+  /**
+   * How many people it takes at the same time (count).
+   */
+  people?: number
+  /**
+   * What a person does meanwhile: `hands` takes a person whole, `nearby` needs a person's hours open but leaves the hands free, `none` needs nobody.
+   */
+  attention?: 'hands' | 'nearby' | 'none'
+  /**
+   * Whether it may be interrupted by the end of a session and go on in the next.
+   */
+  pause?: boolean
+  /**
+   * A piece of work shorter than this is not begun unless it ends the task (time; 15 min when silent).
+   */
+  least?: string | number
+  /**
+   * Depth of cut or depth of the hole (length).
+   */
+  depth?: string | number
+  /**
+   * Sideways step between passes (length).
+   */
+  step?: string | number
+  /**
+   * Spindle speed (rpm).
+   */
+  speed?: string | number
+  /**
+   * Feed rate (length per time).
+   */
+  feed?: string | number
+  /**
+   * Number of passes (count).
+   */
+  passes?: number
+  /**
+   * What is looked at or measured when it is done.
+   */
+  check?: string
+  /**
+   * Anything to know at the machine.
+   */
+  note?: string
+  /**
+   * Thread as on the drawing.
+   */
+  thread?: string
+  /**
+   * Feature it makes.
+   */
+  feature?: string
+}
+/**
+ * Turning a diameter. Goes into a setup.
+ */
+export interface TurnSource {
+  /**
+   * Time on the machine for one piece: one value or optimistic..likely..pessimistic.
+   */
+  time?: string | number
+  /**
+   * Cutter used, by its name on the bench.
+   */
+  cutter?: string
+  /**
+   * People who may do it; anyone who may when silent.
+   */
+  who?: string | string[]
+  /**
+   * How many people it takes at the same time (count).
+   */
+  people?: number
+  /**
+   * What a person does meanwhile: `hands` takes a person whole, `nearby` needs a person's hours open but leaves the hands free, `none` needs nobody.
+   */
+  attention?: 'hands' | 'nearby' | 'none'
+  /**
+   * Whether it may be interrupted by the end of a session and go on in the next.
+   */
+  pause?: boolean
+  /**
+   * A piece of work shorter than this is not begun unless it ends the task (time; 15 min when silent).
+   */
+  least?: string | number
+  /**
+   * Depth of cut or depth of the hole (length).
+   */
+  depth?: string | number
+  /**
+   * Sideways step between passes (length).
+   */
+  step?: string | number
+  /**
+   * Spindle speed (rpm).
+   */
+  speed?: string | number
+  /**
+   * Feed rate (length per time).
+   */
+  feed?: string | number
+  /**
+   * Number of passes (count).
+   */
+  passes?: number
+  /**
+   * What is looked at or measured when it is done.
+   */
+  check?: string
+  /**
+   * Anything to know at the machine.
+   */
+  note?: string
+  /**
+   * Finished diameter (length).
+   */
+  diameter?: string | number
+  /**
+   * Turned length (length).
+   */
+  length?: string | number
+  /**
+   * Feature it makes.
+   */
+  feature?: string
+}
+/**
+ * Cutting the part from the bar in the lathe. Goes into a setup.
+ */
+export interface PartOffSource {
+  /**
+   * Time on the machine for one piece: one value or optimistic..likely..pessimistic.
+   */
+  time?: string | number
+  /**
+   * Cutter used, by its name on the bench.
+   */
+  cutter?: string
+  /**
+   * People who may do it; anyone who may when silent.
+   */
+  who?: string | string[]
+  /**
+   * How many people it takes at the same time (count).
+   */
+  people?: number
+  /**
+   * What a person does meanwhile: `hands` takes a person whole, `nearby` needs a person's hours open but leaves the hands free, `none` needs nobody.
+   */
+  attention?: 'hands' | 'nearby' | 'none'
+  /**
+   * Whether it may be interrupted by the end of a session and go on in the next.
+   */
+  pause?: boolean
+  /**
+   * A piece of work shorter than this is not begun unless it ends the task (time; 15 min when silent).
+   */
+  least?: string | number
+  /**
+   * Depth of cut or depth of the hole (length).
+   */
+  depth?: string | number
+  /**
+   * Sideways step between passes (length).
+   */
+  step?: string | number
+  /**
+   * Spindle speed (rpm).
+   */
+  speed?: string | number
+  /**
+   * Feed rate (length per time).
+   */
+  feed?: string | number
+  /**
+   * Number of passes (count).
+   */
+  passes?: number
+  /**
+   * What is looked at or measured when it is done.
+   */
+  check?: string
+  /**
+   * Anything to know at the machine.
+   */
+  note?: string
+}
+/**
+ * Any other machine run with a stated time (laser, engraving, winding). Goes into a setup.
+ */
+export interface CutSource {
+  /**
+   * Time on the machine for one piece: one value or optimistic..likely..pessimistic.
+   */
+  time?: string | number
+  /**
+   * Cutter used, by its name on the bench.
+   */
+  cutter?: string
+  /**
+   * People who may do it; anyone who may when silent.
+   */
+  who?: string | string[]
+  /**
+   * How many people it takes at the same time (count).
+   */
+  people?: number
+  /**
+   * What a person does meanwhile: `hands` takes a person whole, `nearby` needs a person's hours open but leaves the hands free, `none` needs nobody.
+   */
+  attention?: 'hands' | 'nearby' | 'none'
+  /**
+   * Whether it may be interrupted by the end of a session and go on in the next.
+   */
+  pause?: boolean
+  /**
+   * A piece of work shorter than this is not begun unless it ends the task (time; 15 min when silent).
+   */
+  least?: string | number
+  /**
+   * Depth of cut or depth of the hole (length).
+   */
+  depth?: string | number
+  /**
+   * Sideways step between passes (length).
+   */
+  step?: string | number
+  /**
+   * Spindle speed (rpm).
+   */
+  speed?: string | number
+  /**
+   * Feed rate (length per time).
+   */
+  feed?: string | number
+  /**
+   * Number of passes (count).
+   */
+  passes?: number
+  /**
+   * What is looked at or measured when it is done.
+   */
+  check?: string
+  /**
+   * Anything to know at the machine.
+   */
+  note?: string
+  /**
+   * What is done, in words.
+   */
+  what?: string
+}
+/**
+ * Breaking edges by hand.
+ */
+export interface DeburrSource {
+  /**
+   * Time for one piece: one value or optimistic..likely..pessimistic.
+   */
+  time?: string | number
+  /**
+   * People who may do it; anyone who may when silent.
+   */
+  who?: string | string[]
+  /**
+   * How many people it takes at the same time (count).
+   */
+  people?: number
+  /**
+   * What a person does meanwhile: `hands` takes a person whole, `nearby` needs a person's hours open but leaves the hands free, `none` needs nobody.
+   */
+  attention?: 'hands' | 'nearby' | 'none'
+  /**
+   * Whether it may be interrupted by the end of a session and go on in the next.
+   */
+  pause?: boolean
+  /**
+   * A piece of work shorter than this is not begun unless it ends the task (time; 15 min when silent).
+   */
+  least?: string | number
+  /**
+   * Hand tool or aid.
+   */
+  tool?: string
+  /**
+   * What is looked at or measured when it is done.
+   */
+  check?: string
+  /**
+   * Anything to know at the machine.
+   */
+  note?: string
+  /**
+   * Whether the time is for each piece; otherwise it is once for the lot.
+   */
+  each?: boolean
+}
+/**
+ * Polishing by hand.
+ */
+export interface PolishSource {
+  /**
+   * Time for one piece: one value or optimistic..likely..pessimistic.
+   */
+  time?: string | number
+  /**
+   * People who may do it; anyone who may when silent.
+   */
+  who?: string | string[]
+  /**
+   * How many people it takes at the same time (count).
+   */
+  people?: number
+  /**
+   * What a person does meanwhile: `hands` takes a person whole, `nearby` needs a person's hours open but leaves the hands free, `none` needs nobody.
+   */
+  attention?: 'hands' | 'nearby' | 'none'
+  /**
+   * Whether it may be interrupted by the end of a session and go on in the next.
+   */
+  pause?: boolean
+  /**
+   * A piece of work shorter than this is not begun unless it ends the task (time; 15 min when silent).
+   */
+  least?: string | number
+  /**
+   * Hand tool or aid.
+   */
+  tool?: string
+  /**
+   * What is looked at or measured when it is done.
+   */
+  check?: string
+  /**
+   * Anything to know at the machine.
+   */
+  note?: string
+  /**
+   * Whether the time is for each piece; otherwise it is once for the lot.
+   */
+  each?: boolean
+}
+/**
+ * Measuring features and writing them down; 5 min a feature when no time is given.
+ */
+export interface InspectSource {
+  /**
+   * Time for one piece: one value or optimistic..likely..pessimistic.
+   */
+  time?: string | number
+  /**
+   * People who may do it; anyone who may when silent.
+   */
+  who?: string | string[]
+  /**
+   * How many people it takes at the same time (count).
+   */
+  people?: number
+  /**
+   * What a person does meanwhile: `hands` takes a person whole, `nearby` needs a person's hours open but leaves the hands free, `none` needs nobody.
+   */
+  attention?: 'hands' | 'nearby' | 'none'
+  /**
+   * Whether it may be interrupted by the end of a session and go on in the next.
+   */
+  pause?: boolean
+  /**
+   * A piece of work shorter than this is not begun unless it ends the task (time; 15 min when silent).
+   */
+  least?: string | number
+  /**
+   * Hand tool or aid.
+   */
+  tool?: string
+  /**
+   * What is looked at or measured when it is done.
+   */
+  check?: string
+  /**
+   * Anything to know at the machine.
+   */
+  note?: string
+  /**
+   * Features measured (names).
+   */
+  features?: string | string[]
+  /**
+   * Whether the time is for each piece; otherwise it is once for the lot.
+   */
+  each?: boolean
+}
+/**
+ * Any other hand work with a stated time.
+ */
+export interface DoSource {
+  /**
+   * Time for one piece: one value or optimistic..likely..pessimistic.
+   */
+  time?: string | number
+  /**
+   * People who may do it; anyone who may when silent.
+   */
+  who?: string | string[]
+  /**
+   * How many people it takes at the same time (count).
+   */
+  people?: number
+  /**
+   * What a person does meanwhile: `hands` takes a person whole, `nearby` needs a person's hours open but leaves the hands free, `none` needs nobody.
+   */
+  attention?: 'hands' | 'nearby' | 'none'
+  /**
+   * Whether it may be interrupted by the end of a session and go on in the next.
+   */
+  pause?: boolean
+  /**
+   * A piece of work shorter than this is not begun unless it ends the task (time; 15 min when silent).
+   */
+  least?: string | number
+  /**
+   * Hand tool or aid.
+   */
+  tool?: string
+  /**
+   * What is looked at or measured when it is done.
+   */
+  check?: string
+  /**
+   * Anything to know at the machine.
+   */
+  note?: string
+  /**
+   * What is done, in words.
+   */
+  what?: string
+  /**
+   * Machine or bench it occupies.
+   */
+  machine?: string
+  /**
+   * Whether the time is for each piece; otherwise it is once for the lot.
+   */
+  each?: boolean
+}
+/**
+ * Drawing, toolpaths, set-out: hands, no machine, once for the lot.
+ */
+export interface PrepareSource {
+  /**
+   * Time for one piece: one value or optimistic..likely..pessimistic.
+   */
+  time?: string | number
+  /**
+   * People who may do it; anyone who may when silent.
+   */
+  who?: string | string[]
+  /**
+   * How many people it takes at the same time (count).
+   */
+  people?: number
+  /**
+   * What a person does meanwhile: `hands` takes a person whole, `nearby` needs a person's hours open but leaves the hands free, `none` needs nobody.
+   */
+  attention?: 'hands' | 'nearby' | 'none'
+  /**
+   * Whether it may be interrupted by the end of a session and go on in the next.
+   */
+  pause?: boolean
+  /**
+   * A piece of work shorter than this is not begun unless it ends the task (time; 15 min when silent).
+   */
+  least?: string | number
+  /**
+   * Hand tool or aid.
+   */
+  tool?: string
+  /**
+   * What is looked at or measured when it is done.
+   */
+  check?: string
+  /**
+   * Anything to know at the machine.
+   */
+  note?: string
+}
+/**
+ * Waiting with nobody needed: curing, drying, ageing. Not interrupted.
+ */
+export interface CureSource {
+  /**
+   * Time for one piece: one value or optimistic..likely..pessimistic.
+   */
+  time?: string | number
+  /**
+   * People who may do it; anyone who may when silent.
+   */
+  who?: string | string[]
+  /**
+   * How many people it takes at the same time (count).
+   */
+  people?: number
+  /**
+   * What a person does meanwhile: `hands` takes a person whole, `nearby` needs a person's hours open but leaves the hands free, `none` needs nobody.
+   */
+  attention?: 'hands' | 'nearby' | 'none'
+  /**
+   * Whether it may be interrupted by the end of a session and go on in the next.
+   */
+  pause?: boolean
+  /**
+   * A piece of work shorter than this is not begun unless it ends the task (time; 15 min when silent).
+   */
+  least?: string | number
+  /**
+   * Hand tool or aid.
+   */
+  tool?: string
+  /**
+   * What is looked at or measured when it is done.
+   */
+  check?: string
+  /**
+   * Anything to know at the machine.
+   */
+  note?: string
+  /**
+   * Oven or lamp it occupies.
+   */
+  machine?: string
+  /**
+   * Fixture it is cured in; held from the step before.
+   */
+  fixture?: string
+}
+/**
+ * Work bought from a vendor: out, lead, back; each lot is a cart of its own.
+ */
+export interface OutsideSource {
+  offer: OfferSource
+  /**
+   * What is done, in words.
+   */
+  what?: string
+  /**
+   * Work that must be done before it is sent (names).
+   */
+  needs?: string | string[]
+  /**
+   * What is looked at or measured when it is done.
+   */
+  check?: string
+  /**
+   * Anything to know at the machine.
+   */
+  note?: string
+}
+/**
+ * A part of kind printed.
+ */
+export interface PrintedWaySource {
+  /**
+   * How the part comes to be: machined, printed, board, bought or assembly.
+   */
+  kind: 'printed'
+  /**
+   * Printer used.
+   */
+  machine: string
+  /**
+   * Material of this project or shop.
+   */
+  material?: string
+  /**
+   * Volume of material of one piece, supports included (volume).
+   */
+  volume?: string | number
+  /**
+   * Print time of one piece (or of the whole plate where `plate` names one).
+   */
+  time?: string | number
+  /**
+   * Print job it shares with others.
+   */
+  plate?: string
+  /**
+   * Time to prepare and start the job (hands).
+   */
+  load?: string | number
+  /**
+   * Time to take the job off (hands).
+   */
+  unload?: string | number
+  /**
+   * Time to wash one job (hands).
+   */
+  wash?: string | number
+  /**
+   * Drying, nobody needed (elapsed).
+   */
+  dry?: string | number
+  /**
+   * Curing, nobody needed (elapsed).
+   */
+  cure?: string | number
+  /**
+   * Layer height (length).
+   */
+  layer?: string | number
+  /**
+   * How many go through the route together (count; all when silent).
+   */
+  lot?: number
+  /**
+   * Named features with their fit, thread or tolerance, as on the drawing.
+   */
+  features?: {
+    [k: string]: string | number
+  }
+  /**
+   * Mesh file (STL), relative to this file.
+   */
+  model?: string
+  finished?: FinishedSource
+  /**
+   * How it is made, in order.
+   *
+   * @minItems 1
+   */
+  route?: RouteItemSource[]
+}
+/**
+ * A part of kind board.
+ */
+export interface BoardWaySource {
+  /**
+   * How the part comes to be: machined, printed, board, bought or assembly.
+   */
+  kind: 'board'
+  /**
+   * Length x width of the board (lengths).
+   */
+  outline?: string
+  /**
+   * Copper layers (count).
+   */
+  layers?: number
+  /**
+   * Board thickness (length).
+   */
+  thickness?: string | number
+  /**
+   * CSV file of placements, relative to this file.
+   */
+  placements?: string
+  /**
+   * Components soldered on, as `part xN` (parts of kind bought).
+   */
+  places?: string | string[]
+  solder?: SolderSource
+  /**
+   * Who sells it; the first is taken.
+   *
+   * @minItems 1
+   */
+  offers: OfferSource[]
+  /**
+   * How many go through the route together (count; all when silent).
+   */
+  lot?: number
+  /**
+   * Named features with their fit, thread or tolerance, as on the drawing.
+   */
+  features?: {
+    [k: string]: string | number
+  }
+  /**
+   * Mesh file (STL), relative to this file.
+   */
+  model?: string
+  /**
+   * How it is made, in order.
+   *
+   * @minItems 1
+   */
+  route?: RouteItemSource[]
+}
+/**
+ * Soldering one board by hand.
+ */
+export interface SolderSource {
+  /**
+   * Time for one piece: one value or optimistic..likely..pessimistic.
+   */
+  time: string | number
+  /**
+   * People who may do it; anyone who may when silent.
+   */
+  who?: string | string[]
+  /**
+   * How many people it takes at the same time (count).
+   */
+  people?: number
+  /**
+   * What a person does meanwhile: `hands` takes a person whole, `nearby` needs a person's hours open but leaves the hands free, `none` needs nobody.
+   */
+  attention?: 'hands' | 'nearby' | 'none'
+  /**
+   * Whether it may be interrupted by the end of a session and go on in the next.
+   */
+  pause?: boolean
+  /**
+   * A piece of work shorter than this is not begun unless it ends the task (time; 15 min when silent).
+   */
+  least?: string | number
+  /**
+   * Hand tool or aid.
+   */
+  tool?: string
+  /**
+   * What is looked at or measured when it is done.
+   */
+  check?: string
+  /**
+   * Anything to know at the machine.
+   */
+  note?: string
+  /**
+   * Hot plate or oven it occupies.
+   */
+  machine?: string
+}
+/**
+ * A part of kind bought.
+ */
+export interface BoughtWaySource {
+  /**
+   * How the part comes to be: machined, printed, board, bought or assembly.
+   */
+  kind: 'bought'
+  /**
+   * Who sells it; the first is taken.
+   *
+   * @minItems 1
+   */
+  offers?: OfferSource[]
+  /**
+   * Mesh file (STL), relative to this file.
+   */
+  model?: string
+  /**
+   * Named features with their fit, thread or tolerance, as on the drawing.
+   */
+  features?: {
+    [k: string]: string | number
+  }
+  /**
+   * How many go through the route together (count; all when silent).
+   */
+  lot?: number
+  /**
+   * How it is made, in order.
+   *
+   * @minItems 1
+   */
+  route?: RouteItemSource[]
+}
+/**
+ * A part of kind assembly.
+ */
+export interface AssemblyWaySource {
+  /**
+   * How the part comes to be: machined, printed, board, bought or assembly.
+   */
+  kind: 'assembly'
+  openings?: OpeningsSource
+  steps: StepsSource
+  /**
+   * The body everything is put on, where the steps leave it open.
+   */
+  ground?: string
+}
+/**
+ * Openings of each body through which things go in.
+ */
+export interface OpeningsSource {
+  [k: string]: string | string[]
+}
+/**
+ * One action at the assembly bench.
+ */
+export interface StepSource {
+  /**
+   * A name other entries can point at; the part or text of the step when silent.
+   */
+  name?: string
+  /**
+   * What is put in place, as `part xN`.
+   */
+  put?: string
+  /**
+   * Names of the instances, where the same assembly is put more than once.
+   */
+  as?: string | string[]
+  /**
+   * The body it goes into, through one of its open openings.
+   */
+  in?: string
+  /**
+   * The body it goes onto, without passing an opening.
+   */
+  on?: string
+  /**
+   * The opening of that body it passes.
+   */
+  through?: string
+  /**
+   * How it is joined.
+   */
+  by?:
+    'screw' | 'thread' | 'press' | 'seat' | 'glue' | 'solder' | 'snap' | 'crimp' | 'plug' | 'magnet' | 'tie'
+  /**
+   * Fasteners and consumables used, as `part xN`.
+   */
+  with?: string | string[]
+  /**
+   * Direction of putting in, in words or an axis.
+   */
+  from?: string
+  /**
+   * A press fit that comes apart again with care.
+   */
+  light?: boolean
+  /**
+   * Whether thread locker is used.
+   */
+  locker?: boolean
+  /**
+   * Tool with its size; a tool, machine or part of this project by name where there is one.
+   */
+  tool?: string
+  /**
+   * Fixture it is held in, cure included.
+   */
+  fixture?: string
+  /**
+   * Machine or bench it occupies.
+   */
+  machine?: string
+  /**
+   * Tightening torque (torque).
+   */
+  torque?: string | number
+  /**
+   * Adhesive or lubricant, as on the data sheet.
+   */
+  adhesive?: string
+  /**
+   * Curing before anything else touches it (elapsed; nobody needed).
+   */
+  cure?: string | number
+  /**
+   * Hands-on time for one device: one value or optimistic..likely..pessimistic.
+   */
+  time?: string | number
+  /**
+   * What is looked at or measured, with its limits.
+   */
+  check?: string
+  /**
+   * A caution of your own.
+   */
+  caution?: string | string[]
+  /**
+   * Openings shut by this step, as `body.opening`; shut when the step ends.
+   */
+  shut?: string | string[]
+  /**
+   * Openings this step opens again, as `body.opening`.
+   */
+  open?: string | string[]
+  /**
+   * How the work lies from here on.
+   */
+  turn?: string
+  /**
+   * What is tested, with its limits.
+   */
+  test?: string
+  /**
+   * Any other action, in words.
+   */
+  do?: string
+  /**
+   * Work or parts that must be ready before it, not consumed by it.
+   */
+  needs?: string | string[]
+  /**
+   * What must still be reachable at this step: a screw, an adjuster, a test point.
+   */
+  reaches?: string | string[]
+  /**
+   * Steps, work, tests or parts that must be done before this begins.
+   */
+  after?: string | (string | LinkSource)[]
+  /**
+   * Steps or openings before each of which this must be done.
+   */
+  before?: string | string[]
+  /**
+   * This must be done before the last of these is done; an opening stands for the steps that shut it.
+   */
+  before_last_of?: string | string[]
+  /**
+   * Must start at most this long after the step written just before it (elapsed time).
+   */
+  within?: string | number
+  /**
+   * Chance that the test fails (ratio or %).
+   */
+  fails?: string | number
+  /**
+   * Rework when the test fails.
+   */
+  rework?: string | number
+  /**
+   * One action for all devices of the batch instead of one each.
+   */
+  together?: boolean
+  /**
+   * People who may do it; anyone who may when silent.
+   */
+  who?: string | string[]
+  /**
+   * How many people it takes at the same time (count).
+   */
+  people?: number
+  /**
+   * What a person does meanwhile: `hands` takes a person whole, `nearby` needs a person's hours open but leaves the hands free, `none` needs nobody.
+   */
+  attention?: 'hands' | 'nearby' | 'none'
+  /**
+   * Whether it may be interrupted by the end of a session and go on in the next.
+   */
+  pause?: boolean
+  /**
+   * A piece of work shorter than this is not begun unless it ends the task (time; 15 min when silent).
+   */
+  least?: string | number
+  /**
+   * A remark for the checklist.
+   */
+  note?: string
+}
+/**
+ * A part of kind machined.
+ */
+export interface MachinedSource {
+  /**
+   * How the part comes to be: machined, printed, board, bought or assembly.
+   */
+  kind: 'machined'
+  /**
+   * What the part is for: in the device, a fixture, a consumable or a tool.
+   */
+  role?: 'device' | 'fixture' | 'consumable' | 'tool'
+  /**
+   * Count per device for what no step places (per project for a fixture or tool); otherwise a check on what the steps place.
+   */
+  qty?: number
+  /**
+   * How many more are made or bought, per project (count).
+   */
+  spares?: number
+  /**
+   * How many are here already (count).
+   */
+  have?: number
+  /**
+   * What one that is here is worth (money; the first offer when silent).
+   */
+  worth?: string | number
+  /**
+   * Part number, unique in your own numbering.
+   */
+  number?: string
+  /**
+   * Technical data: material, standard, size.
+   */
+  description?: string
+  /**
+   * Revision of the drawing.
+   */
+  revision?: string | number
+  /**
+   * Drawing number or file.
+   */
+  drawing?: string
+  /**
+   * Mass of one (mass).
+   */
+  mass?: string | number
+  /**
+   * Share of tries that come out good (ratio or %). Adds an expected loss beside the plan; never changes how many are made.
+   */
+  yield?: string | number
+  /**
+   * How many are started for each one needed, at most (count).
+   */
+  tries?: number
+  /**
+   * Whether it wears and must be reachable for renewal.
+   */
+  wears?: boolean
+  /**
+   * A caution of your own, printed on route sheet and checklist.
+   */
+  caution?: string | string[]
+  /**
+   * A remark for the parts list.
+   */
+  note?: string
+  /**
+   * Work, parts or steps that must be done before making or ordering starts.
+   */
+  after?: string | (string | LinkSource)[]
+  /**
+   * Material of this project or shop.
+   */
+  material: string
+  stock?: StockSource
+  /**
+   * How many go through the route together (count; all when silent).
+   */
+  lot?: number
+  /**
+   * Named features with their fit, thread or tolerance, as on the drawing.
+   */
+  features?: {
+    [k: string]: string | number
+  }
+  /**
+   * Mesh file (STL), relative to this file.
+   */
+  model?: string
+  finished?: FinishedSource
+  /**
+   * How it is made, in order.
+   *
+   * @minItems 1
+   */
+  route: RouteItemSource[]
+}
+/**
+ * A part of kind printed.
+ */
+export interface PrintedSource {
+  /**
+   * How the part comes to be: machined, printed, board, bought or assembly.
+   */
+  kind: 'printed'
+  /**
+   * What the part is for: in the device, a fixture, a consumable or a tool.
+   */
+  role?: 'device' | 'fixture' | 'consumable' | 'tool'
+  /**
+   * Count per device for what no step places (per project for a fixture or tool); otherwise a check on what the steps place.
+   */
+  qty?: number
+  /**
+   * How many more are made or bought, per project (count).
+   */
+  spares?: number
+  /**
+   * How many are here already (count).
+   */
+  have?: number
+  /**
+   * What one that is here is worth (money; the first offer when silent).
+   */
+  worth?: string | number
+  /**
+   * Part number, unique in your own numbering.
+   */
+  number?: string
+  /**
+   * Technical data: material, standard, size.
+   */
+  description?: string
+  /**
+   * Revision of the drawing.
+   */
+  revision?: string | number
+  /**
+   * Drawing number or file.
+   */
+  drawing?: string
+  /**
+   * Mass of one (mass).
+   */
+  mass?: string | number
+  /**
+   * Share of tries that come out good (ratio or %). Adds an expected loss beside the plan; never changes how many are made.
+   */
+  yield?: string | number
+  /**
+   * How many are started for each one needed, at most (count).
+   */
+  tries?: number
+  /**
+   * Whether it wears and must be reachable for renewal.
+   */
+  wears?: boolean
+  /**
+   * A caution of your own, printed on route sheet and checklist.
+   */
+  caution?: string | string[]
+  /**
+   * A remark for the parts list.
+   */
+  note?: string
+  /**
+   * Work, parts or steps that must be done before making or ordering starts.
+   */
+  after?: string | (string | LinkSource)[]
+  /**
+   * Printer used.
+   */
+  machine: string
+  /**
+   * Material of this project or shop.
+   */
+  material?: string
+  /**
+   * Volume of material of one piece, supports included (volume).
+   */
+  volume?: string | number
+  /**
+   * Print time of one piece (or of the whole plate where `plate` names one).
+   */
+  time?: string | number
+  /**
+   * Print job it shares with others.
+   */
+  plate?: string
+  /**
+   * Time to prepare and start the job (hands).
+   */
+  load?: string | number
+  /**
+   * Time to take the job off (hands).
+   */
+  unload?: string | number
+  /**
+   * Time to wash one job (hands).
+   */
+  wash?: string | number
+  /**
+   * Drying, nobody needed (elapsed).
+   */
+  dry?: string | number
+  /**
+   * Curing, nobody needed (elapsed).
+   */
+  cure?: string | number
+  /**
+   * Layer height (length).
+   */
+  layer?: string | number
+  /**
+   * How many go through the route together (count; all when silent).
+   */
+  lot?: number
+  /**
+   * Named features with their fit, thread or tolerance, as on the drawing.
+   */
+  features?: {
+    [k: string]: string | number
+  }
+  /**
+   * Mesh file (STL), relative to this file.
+   */
+  model?: string
+  finished?: FinishedSource
+  /**
+   * How it is made, in order.
+   *
+   * @minItems 1
+   */
+  route?: RouteItemSource[]
+}
+/**
+ * A part of kind board.
+ */
+export interface BoardSource {
+  /**
+   * How the part comes to be: machined, printed, board, bought or assembly.
+   */
+  kind: 'board'
+  /**
+   * What the part is for: in the device, a fixture, a consumable or a tool.
+   */
+  role?: 'device' | 'fixture' | 'consumable' | 'tool'
+  /**
+   * Count per device for what no step places (per project for a fixture or tool); otherwise a check on what the steps place.
+   */
+  qty?: number
+  /**
+   * How many more are made or bought, per project (count).
+   */
+  spares?: number
+  /**
+   * How many are here already (count).
+   */
+  have?: number
+  /**
+   * What one that is here is worth (money; the first offer when silent).
+   */
+  worth?: string | number
+  /**
+   * Part number, unique in your own numbering.
+   */
+  number?: string
+  /**
+   * Technical data: material, standard, size.
+   */
+  description?: string
+  /**
+   * Revision of the drawing.
+   */
+  revision?: string | number
+  /**
+   * Drawing number or file.
+   */
+  drawing?: string
+  /**
+   * Mass of one (mass).
+   */
+  mass?: string | number
+  /**
+   * Share of tries that come out good (ratio or %). Adds an expected loss beside the plan; never changes how many are made.
+   */
+  yield?: string | number
+  /**
+   * How many are started for each one needed, at most (count).
+   */
+  tries?: number
+  /**
+   * Whether it wears and must be reachable for renewal.
+   */
+  wears?: boolean
+  /**
+   * A caution of your own, printed on route sheet and checklist.
+   */
+  caution?: string | string[]
+  /**
+   * A remark for the parts list.
+   */
+  note?: string
+  /**
+   * Work, parts or steps that must be done before making or ordering starts.
+   */
+  after?: string | (string | LinkSource)[]
+  /**
+   * Length x width of the board (lengths).
+   */
+  outline?: string
+  /**
+   * Copper layers (count).
+   */
+  layers?: number
+  /**
+   * Board thickness (length).
+   */
+  thickness?: string | number
+  /**
+   * CSV file of placements, relative to this file.
+   */
+  placements?: string
+  /**
+   * Components soldered on, as `part xN` (parts of kind bought).
+   */
+  places?: string | string[]
+  solder?: SolderSource
+  /**
+   * Who sells it; the first is taken.
+   *
+   * @minItems 1
+   */
+  offers: OfferSource[]
+  /**
+   * How many go through the route together (count; all when silent).
+   */
+  lot?: number
+  /**
+   * Named features with their fit, thread or tolerance, as on the drawing.
+   */
+  features?: {
+    [k: string]: string | number
+  }
+  /**
+   * Mesh file (STL), relative to this file.
+   */
+  model?: string
+  /**
+   * How it is made, in order.
+   *
+   * @minItems 1
+   */
+  route?: RouteItemSource[]
+}
+/**
+ * A part of kind bought.
+ */
+export interface BoughtSource {
+  /**
+   * How the part comes to be: machined, printed, board, bought or assembly.
+   */
+  kind: 'bought'
+  /**
+   * What the part is for: in the device, a fixture, a consumable or a tool.
+   */
+  role?: 'device' | 'fixture' | 'consumable' | 'tool'
+  /**
+   * Count per device for what no step places (per project for a fixture or tool); otherwise a check on what the steps place.
+   */
+  qty?: number
+  /**
+   * How many more are made or bought, per project (count).
+   */
+  spares?: number
+  /**
+   * How many are here already (count).
+   */
+  have?: number
+  /**
+   * What one that is here is worth (money; the first offer when silent).
+   */
+  worth?: string | number
+  /**
+   * Part number, unique in your own numbering.
+   */
+  number?: string
+  /**
+   * Technical data: material, standard, size.
+   */
+  description?: string
+  /**
+   * Revision of the drawing.
+   */
+  revision?: string | number
+  /**
+   * Drawing number or file.
+   */
+  drawing?: string
+  /**
+   * Mass of one (mass).
+   */
+  mass?: string | number
+  /**
+   * Share of tries that come out good (ratio or %). Adds an expected loss beside the plan; never changes how many are made.
+   */
+  yield?: string | number
+  /**
+   * How many are started for each one needed, at most (count).
+   */
+  tries?: number
+  /**
+   * Whether it wears and must be reachable for renewal.
+   */
+  wears?: boolean
+  /**
+   * A caution of your own, printed on route sheet and checklist.
+   */
+  caution?: string | string[]
+  /**
+   * A remark for the parts list.
+   */
+  note?: string
+  /**
+   * Work, parts or steps that must be done before making or ordering starts.
+   */
+  after?: string | (string | LinkSource)[]
+  /**
+   * Who sells it; the first is taken.
+   *
+   * @minItems 1
+   */
+  offers?: OfferSource[]
+  /**
+   * Mesh file (STL), relative to this file.
+   */
+  model?: string
+  /**
+   * Named features with their fit, thread or tolerance, as on the drawing.
+   */
+  features?: {
+    [k: string]: string | number
+  }
+  /**
+   * How many go through the route together (count; all when silent).
+   */
+  lot?: number
+  /**
+   * How it is made, in order.
+   *
+   * @minItems 1
+   */
+  route?: RouteItemSource[]
+}
+/**
+ * A part of kind assembly.
+ */
+export interface AssemblySource {
+  /**
+   * How the part comes to be: machined, printed, board, bought or assembly.
+   */
+  kind: 'assembly'
+  /**
+   * What the part is for: in the device, a fixture, a consumable or a tool.
+   */
+  role?: 'device' | 'fixture' | 'consumable' | 'tool'
+  /**
+   * Count per device for what no step places (per project for a fixture or tool); otherwise a check on what the steps place.
+   */
+  qty?: number
+  /**
+   * How many more are made or bought, per project (count).
+   */
+  spares?: number
+  /**
+   * How many are here already (count).
+   */
+  have?: number
+  /**
+   * What one that is here is worth (money; the first offer when silent).
+   */
+  worth?: string | number
+  /**
+   * Part number, unique in your own numbering.
+   */
+  number?: string
+  /**
+   * Technical data: material, standard, size.
+   */
+  description?: string
+  /**
+   * Revision of the drawing.
+   */
+  revision?: string | number
+  /**
+   * Drawing number or file.
+   */
+  drawing?: string
+  /**
+   * Mass of one (mass).
+   */
+  mass?: string | number
+  /**
+   * Share of tries that come out good (ratio or %). Adds an expected loss beside the plan; never changes how many are made.
+   */
+  yield?: string | number
+  /**
+   * How many are started for each one needed, at most (count).
+   */
+  tries?: number
+  /**
+   * Whether it wears and must be reachable for renewal.
+   */
+  wears?: boolean
+  /**
+   * A caution of your own, printed on route sheet and checklist.
+   */
+  caution?: string | string[]
+  /**
+   * A remark for the parts list.
+   */
+  note?: string
+  /**
+   * Work, parts or steps that must be done before making or ordering starts.
+   */
+  after?: string | (string | LinkSource)[]
+  openings?: OpeningsSource
+  steps: StepsSource
+  /**
+   * The body everything is put on, where the steps leave it open.
+   */
+  ground?: string
+}
+/**
+ * How the device goes together.
+ */
+export interface MainAssemblySource {
+  openings?: OpeningsSource
+  steps: StepsSource
+  /**
+   * The body everything is put on, where the steps leave it open.
+   */
+  ground?: string
+}
+/**
+ * A dimension chain.
+ */
+export interface ChainSource {
+  /**
+   * What must hold, with its tolerance.
+   */
+  must: string
+  /**
+   * Dimensions added, with a sign: `part.feature`, `-part.feature x2`.
+   */
+  sum: string[]
+}
+/**
+ * People, machines, cutters, materials, vendors and parts that several projects share.
+ */
+export interface ShopSource {
+  /**
+   * Shop files to read as well, relative to this file and under the project's root.
+   *
+   * @maxItems 32
+   */
+  use?: string[]
+  /**
+   * Exchange rates: what one unit of a foreign currency costs in the project's.
+   */
+  exchange?: {
+    /**
+     * Price of one unit of that currency in the project's currency (money).
+     */
+    [k: string]: string | number
+  }
+  /**
+   * Who works on it and when.
+   */
+  people?: {
+    [k: string]: PersonSource
+  }
+  /**
+   * Machines, ovens and benches that can be occupied.
+   */
+  machines?: {
+    [k: string]: MachineSource
+  }
+  /**
+   * Hand tools and gauges of which there are only so many.
+   */
+  tools?: {
+    [k: string]: ToolSource
+  }
+  /**
+   * Cutters on the bench.
+   */
+  cutters?: {
+    [k: string]: CutterSource
+  }
+  /**
+   * Materials and the forms they are bought in.
+   */
+  materials?: {
+    [k: string]: MaterialSource
+  }
+  /**
+   * Where things are bought.
+   */
+  vendors?: {
+    [k: string]: VendorSource
+  }
+  /**
+   * Print jobs that several parts share.
+   */
+  plates?: {
+    [k: string]: PlateSource
+  }
+  /**
+   * Work that is no part and no assembly: drawings, firmware, toolpaths.
+   */
+  work?: {
+    [k: string]: WorkSource
+  }
+  /**
+   * Every part, how it comes to be and what for.
+   */
+  parts?: {
+    [k: string]: PartSource
+  }
+}

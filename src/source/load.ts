@@ -1,0 +1,109 @@
+import { accessSync, constants, readdirSync, readFileSync, realpathSync, statSync } from 'node:fs'
+import { resolve } from 'node:path'
+import { collect } from '../diagnostics/collector.ts'
+import type { Diagnostic } from '../diagnostics/message.ts'
+import type { Disk, Standing } from './disk.ts'
+import { readFiles } from './files.ts'
+import type { ProjectSource } from './generated/project-types.ts'
+import { mergeSections, type Sections } from './merge.ts'
+import { rootOf } from './root.ts'
+import type { Spot } from './spot.ts'
+
+/** A project and all it uses, read and of the right shape; names are not looked up yet. */
+export interface Source {
+  /** The project file as the person named it. */
+  readonly file: string
+  readonly project: Spot<ProjectSource>
+  readonly sections: Sections
+  /** Every text read, by file name as shown. */
+  readonly texts: ReadonlyMap<string, string>
+  /** SHA-256 over all texts, in hexadecimal. */
+  readonly fingerprint: string
+}
+
+/** How a project is read. */
+export interface LoadOptions {
+  /** The folder no file may lie outside of; found by itself when not given. */
+  readonly root?: string
+  /** The folder that names count from; the current one when not given. */
+  readonly folder?: string
+  /** Where files are read; the computer's own disk when not given. */
+  readonly read?: Disk
+  /** What is piped in, for the file name `-`. */
+  readonly stdin?: Uint8Array | string
+}
+
+/** What loading gives: a source when nothing was at fault, and what was said; texts also where there is no source. */
+export interface Loaded {
+  readonly source: Source | null
+  readonly diagnostics: readonly Diagnostic[]
+  readonly texts: ReadonlyMap<string, string>
+}
+
+/**
+ * Reads a project file and every file it uses. Faults are reported, never thrown.
+ * Gives: a source only when there was no error.
+ */
+export function loadSource(file: string, options: LoadOptions = {}): Loaded {
+  const { report, diagnostics } = collect()
+  const disk = options.read ?? ownDisk
+  const folder = resolve(options.folder ?? '.')
+  const piped = file === '-'
+  const path = resolve(folder, piped ? '<stdin>' : file)
+  const real = disk.real(path) ?? path
+  const askedRoot = rootOf(piped ? path : real, options.root ?? null, folder, disk)
+  const root = disk.real(askedRoot) ?? askedRoot
+  const stdin =
+    typeof options.stdin === 'string'
+      ? new TextEncoder().encode(options.stdin)
+      : (options.stdin ?? new Uint8Array())
+  const shown = piped ? '<stdin>' : file
+  const files = readFiles(shown, piped ? path : real, { disk, report, folder, root, stdin })
+  const sections = files.project ? mergeSections(files.project, files.shops, report) : null
+  const found = diagnostics()
+  const sound = found.every(({ level }) => level !== 'error')
+  const { project, texts, fingerprint } = files
+  const source = sound && project && sections ? { file: shown, project, sections, texts, fingerprint } : null
+  return { source, diagnostics: found, texts }
+}
+
+/** The computer's own disk; whatever goes wrong is an answer, not an exception. */
+const ownDisk: Disk = {
+  standing: (path) => attempt(() => standingOf(path), whyNot),
+  bytes: (path) =>
+    attempt(
+      () => readFileSync(path),
+      () => null,
+    ),
+  real: (path) =>
+    attempt(
+      () => realpathSync(path),
+      () => null,
+    ),
+  names: (folder) =>
+    attempt(
+      () => readdirSync(folder),
+      () => [],
+    ),
+}
+
+function standingOf(path: string): Standing {
+  const found = statSync(path)
+  if (found.isDirectory()) return { what: 'folder' }
+  if (!found.isFile()) return { what: 'special' }
+  accessSync(path, constants.R_OK)
+  return { what: 'file', size: found.size }
+}
+
+function whyNot(fault: unknown): Standing {
+  const code = fault instanceof Error && 'code' in fault ? fault.code : ''
+  return { what: code === 'ENOENT' || code === 'ENOTDIR' || code === 'ENAMETOOLONG' ? 'missing' : 'denied' }
+}
+
+function attempt<T>(action: () => T, otherwise: (fault: unknown) => T): T {
+  try {
+    return action()
+  } catch (fault) {
+    return otherwise(fault)
+  }
+}

@@ -1,0 +1,62 @@
+import type { Report } from '../diagnostics/message.ts'
+import type { ProjectSource, ShopSource } from './generated/project-types.ts'
+import { project, type ShapeError, shop } from './generated/validate-project.js'
+import { reportRoutes } from './route-shape.ts'
+import { pathOf, walkTo } from './shape-place.ts'
+import { tellMismatch } from './shape-tellers.ts'
+import type { Spot } from './spot.ts'
+import { settleYesAndNo } from './yes-and-no.ts'
+
+/** The map as a project, when it has the shape of one; else `null`, with every mismatch reported. */
+export function projectShape(root: Spot<unknown>, report: Report): Spot<ProjectSource> | null {
+  return hasShape(root, project, '#/$defs/project', report) ? (root as Spot<ProjectSource>) : null
+}
+
+/** The map as a shop, when it has the shape of one; else `null`, with every mismatch reported. */
+export function shopShape(root: Spot<unknown>, report: Report): Spot<ShopSource> | null {
+  return hasShape(root, shop, '#/$defs/shop', report) ? (root as Spot<ShopSource>) : null
+}
+
+/** Bare yes and no become truth values where the language asks for one; the rest is said once for each cause. */
+function hasShape(root: Spot<unknown>, validate: typeof project, def: string, report: Report): boolean {
+  let errors = mismatches(root, validate)
+  if (settleYesAndNo(root, errors)) errors = mismatches(root, validate)
+  let faults = 0
+  const counting: Report = (entry, at, facts) => {
+    faults += 1
+    report(entry, at, facts)
+  }
+  for (const error of causes(errors)) {
+    tellMismatch({ error, place: walkTo(root, def, pathOf(error.instancePath)), report: counting })
+  }
+  reportRoutes(root as Spot<ProjectSource>, counting)
+  return faults === 0
+}
+
+function mismatches(root: Spot<unknown>, validate: typeof project): readonly ShapeError[] {
+  return validate(root.value) ? [] : (validate.errors ?? [])
+}
+
+const echoes = new Set(['if', 'anyOf', 'oneOf', 'propertyNames', 'minProperties', 'maxProperties'])
+
+/** Without echoes of other errors: one for each path and cause. */
+function causes(errors: readonly ShapeError[]): readonly ShapeError[] {
+  const inMapOfChoice = new Set(
+    errors
+      .filter(({ keyword }) => keyword === 'required' || keyword === 'additionalProperties')
+      .map(pathText),
+  )
+  const seen = new Set<string>()
+  return errors.filter((error) => {
+    const { keyword, instancePath, params } = error
+    if (echoes.has(keyword) && !(keyword === 'minProperties' && !/\/(route|ops)\/\d+$/.test(instancePath)))
+      return false
+    if (keyword === 'type' && inMapOfChoice.has(instancePath)) return false
+    if (keyword === 'discriminator' && params.error === 'tag' && inMapOfChoice.has(instancePath)) return false
+    const cause = `${instancePath} ${keyword} ${String(params.missingProperty ?? params.additionalProperty ?? '')}`
+    if (seen.has(cause)) return false
+    seen.add(cause)
+    return true
+  })
+}
+const pathText = ({ instancePath }: ShapeError): string => instancePath

@@ -1,0 +1,67 @@
+import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { describe, expect, it } from 'vitest'
+import type { Diagnostic } from '../../src/diagnostics/message.ts'
+import { renderGnu } from '../../src/diagnostics/render-gnu.ts'
+import { loadSource } from '../../src/source/load.ts'
+
+const here = import.meta.dirname
+const wholeCheck = join(here, '../../src/compile.ts')
+
+interface Found {
+  readonly diagnostics: readonly Diagnostic[]
+  readonly texts: ReadonlyMap<string, string>
+}
+type Check = (file: string, options: { folder: string }) => Found
+
+/** The whole check where there is one; before that, reading and shape alone. */
+async function checker(): Promise<Check> {
+  if (!existsSync(wholeCheck)) return loadSource
+  const { check } = (await import(wholeCheck)) as { check: Check }
+  return check
+}
+
+const cases = readdirSync(here, { withFileTypes: true })
+  .filter((entry) => entry.isDirectory())
+  .map((entry) => entry.name)
+  .sort()
+
+/** What the comments `# expect CODE CODE` and the lines of `expect.txt` ask for, as `file:line code`. */
+function wanted(folder: string): string[] {
+  const files = readdirSync(folder).filter((name) => name.endsWith('.yaml'))
+  const fromComments = files.flatMap((file) =>
+    readFileSync(join(folder, file), 'utf8')
+      .split(/\r\n|\n|\r/)
+      .flatMap((line, at) =>
+        (/# expect ((?:[A-Z]{3}\d\d ?)+)/.exec(line)?.[1] ?? '')
+          .split(' ')
+          .filter((code) => code !== '')
+          .map((code) => `${file}:${at + 1} ${code}`),
+      ),
+  )
+  const list = join(folder, 'expect.txt')
+  const lines = existsSync(list) ? readFileSync(list, 'utf8').trim().split('\n') : []
+  return [
+    ...fromComments,
+    ...lines.map((line) => (line.includes(':') ? line : `project.yaml:${line}`)),
+  ].sort()
+}
+
+describe('every case of a message', async () => {
+  const check = await checker()
+  const early = check === loadSource
+  for (const name of cases) {
+    const folder = join(here, name)
+    const later = early && !/^(src|shp)/.test(name)
+    it.skipIf(later)(`${name} gives exactly the messages it asks for, in the words of expected.txt`, () => {
+      const { diagnostics, texts } = check('project.yaml', { folder })
+      const given = diagnostics.map(({ at, code }) => `${at.file}:${at.line} ${code}`).sort()
+      expect(given).toEqual(wanted(folder))
+      expect(given.some((each) => each.endsWith(name.slice(0, 5).toUpperCase()))).toBe(true)
+      const printed = renderGnu(diagnostics, { colour: false, texts })
+      const accepted = join(folder, 'expected.txt')
+      if (process.env.FETTLE_ACCEPT === '1') writeFileSync(accepted, printed)
+      expect(printed).toBe(readFileSync(accepted, 'utf8'))
+    })
+  }
+})

@@ -1,0 +1,127 @@
+import { describe, expect, it } from 'vitest'
+import { addressBook, columnLetters } from '../../../../src/emit/workbook/addresses.ts'
+import { formatCode } from '../../../../src/emit/workbook/number-formats.ts'
+import { pageBreaks } from '../../../../src/emit/workbook/pages.ts'
+import { place } from '../../../../src/emit/workbook/placing.ts'
+import { columnWidths, rowHeight } from '../../../../src/emit/workbook/room.ts'
+import { mendSheet } from '../../../../src/emit/workbook/sheet-xml.ts'
+import { wrappedLines } from '../../../../src/emit/workbook/text-width.ts'
+import { writeWorkbook } from '../../../../src/emit/workbook/write-workbook.ts'
+import type { Row, Sheet } from '../../../../src/report/cells.ts'
+import { bookOf, number, sampleBook, text } from '../../../workbook/sample-book.ts'
+
+const sheetOf = (rows: readonly Row[], more: Partial<Sheet> = {}): Sheet => bookOf(rows, more).sheets[0]!
+
+describe('addresses', () => {
+  it('count columns in letters past Z', () => {
+    expect([1, 26, 27, 52, 702, 703].map(columnLetters)).toEqual(['A', 'Z', 'AA', 'AZ', 'ZZ', 'AAA'])
+  })
+
+  it('count a spanning cell for all its columns', () => {
+    const sheet = sheetOf([{ cells: [text('wide', { span: 2 }), text('next', { name: 'next' })] }])
+    expect(addressBook([place(sheet)]).get('next')).toMatchObject({ row: 1, column: 3 })
+  })
+
+  it('refuse a name used twice', () => {
+    const sheet = sheetOf([{ cells: [text('a', { name: 'x' }), text('b', { name: 'x' })] }])
+    expect(() => addressBook([place(sheet)])).toThrow('two cells are named x')
+  })
+})
+
+describe('sheet names', () => {
+  it.each(['', 'a'.repeat(32), "Bob's", 'a/b', 'History', 'about', 'Ü'])('refuse %j', async (name) => {
+    await expect(writeWorkbook({ ...sampleBook, sheets: [sheetOf([], { name })] })).rejects.toThrow()
+  })
+
+  it('refuse the same name in another case', async () => {
+    const sheets = [sheetOf([], { name: 'Parts' }), sheetOf([], { name: 'PARTS' })]
+    await expect(writeWorkbook({ ...sampleBook, sheets })).rejects.toThrow('PARTS')
+  })
+})
+
+describe('room', () => {
+  it('is given to every number, so that none shows as hashes', () => {
+    const wide = number(1_234_567.891, { as: 'money', currency: 'EUR', digits: 2 })
+    expect(columnWidths(place(sheetOf([{ cells: [wide] }], { widths: [4] })))[0]).toBeGreaterThan(
+      '1,234,567.89 EUR'.length * 0.9,
+    )
+  })
+
+  it('grows with the lines of the text, over all columns that the cell covers', () => {
+    const long = 'one two three four five six seven eight nine ten '.repeat(4)
+    const heights = [1, 3].map((span) => {
+      const placed = place(sheetOf([{ cells: [text(long, { span })] }]))
+      return rowHeight(placed.rows[0]!, columnWidths(placed))
+    })
+    expect(heights[0]!).toBeGreaterThan(2 * heights[1]!)
+    expect(heights[1]!).toBeGreaterThan(30)
+  })
+
+  it('never passes 409 points, the tallest row of the format', () => {
+    const placed = place(sheetOf([{ cells: [text('line\n'.repeat(100))] }]))
+    expect(rowHeight(placed.rows[0]!, columnWidths(placed))).toBe(409)
+  })
+
+  it('counts lines by whole words and breaks a word that is too long', () => {
+    expect(wrappedLines('', 50, 10, false)).toBe(1)
+    expect(wrappedLines('one\ntwo', 500, 10, false)).toBe(2)
+    expect(wrappedLines('aaaa aaaa', 30, 10, false)).toBe(2)
+    expect(wrappedLines('a'.repeat(50), 55, 10, false)).toBeGreaterThanOrEqual(5)
+  })
+})
+
+describe('pages', () => {
+  const rows = (keep: (at: number) => boolean): Row[] =>
+    Array.from({ length: 120 }, (_, at) => ({
+      cells: [text(`row ${at + 1}`)],
+      keep: keep(at),
+      pageBreak: at === 110,
+    }))
+  const breaksOf = (list: readonly Row[]): number[] => {
+    const placed = place(sheetOf(list))
+    const widths = columnWidths(placed)
+    return pageBreaks(
+      placed,
+      placed.rows.map((row) => rowHeight(row, widths)),
+      widths,
+    )
+  }
+
+  it('end where the report says so and where they are full', () => {
+    const breaks = breaksOf(rows(() => false))
+    expect(breaks).toContain(111)
+    expect(breaks.length).toBeGreaterThan(2)
+  })
+
+  it('never part a row from the next that it must stay with', () => {
+    const free = breaksOf(rows(() => false))[0]!
+    const kept = breaksOf(rows((at) => at + 1 === free - 1 || at + 1 === free - 2))[0]!
+    expect(kept).toBe(free - 2)
+  })
+})
+
+describe('number formats', () => {
+  it('put units in quotes and name no locale but for the weekday', () => {
+    expect(formatCode({ as: 'money', currency: 'EUR', digits: 2 })).toBe('#,##0.00\\ "EUR"_w')
+    expect(formatCode({ as: 'money', currency: 'JPY', digits: 0 })).toBe('#,##0\\ "JPY"_w')
+    expect(formatCode({ as: 'price', currency: 'EUR', digits: 4 })).toBe('#,##0.00??\\ "EUR"_w')
+    expect(formatCode({ as: 'price', currency: 'JPY', digits: 2, least: 0 })).toBe('#,##0.00\\ "JPY"_w')
+    expect(formatCode({ as: 'number', digits: 1, unit: '"' })).toBe('#,##0.0\\ "″"_w')
+    expect(formatCode({ as: 'percent', digits: 0 })).toBe('#,##0%_w')
+  })
+})
+
+describe('the XML of a sheet', () => {
+  it('is put in the order of the schema, with links and without folded rows', () => {
+    const xml =
+      '<worksheet a="b"><sheetPr><pageSetUpPr/><outlinePr/></sheetPr><sheetData><row r="1" collapsed="1"><c/></row></sheetData><pageMargins/><autoFilter/></worksheet>'
+    expect(mendSheet(xml, [{ cell: 'A1', place: "'A & B'!C3" }])).toBe(
+      '<worksheet a="b"><sheetPr><outlinePr/><pageSetUpPr/></sheetPr><sheetData><row r="1"><c/></row></sheetData><autoFilter/>' +
+        '<hyperlinks><hyperlink ref="A1" location="\'A &amp; B\'!C3"/></hyperlinks><pageMargins/></worksheet>',
+    )
+  })
+
+  it('is refused where it holds an element of unknown order', () => {
+    expect(() => mendSheet('<worksheet><surprise/></worksheet>', [])).toThrow('surprise')
+  })
+})
