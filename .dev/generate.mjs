@@ -299,7 +299,7 @@ export function readExamples() {
 
 function examplesCode() {
   const entries = Object.fromEntries([...readExamples()].sort(([a], [b]) => (a < b ? -1 : 1)))
-  return `${head}/** A project file that earns each code, from the code's own test case. */
+  return `// biome-ignore-all format: written by a program\n${head}/** A project file that earns each code, from the code's own test case. */
 export const examples: Readonly<Record<string, string>> = ${JSON.stringify(entries, null, 2)}
 `
 }

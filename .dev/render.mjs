@@ -50,12 +50,13 @@ function convert(to) {
   return join(out, `${basename(file).replace(/\.[^.]*$/, '')}.pdf`)
 }
 
-/** 0 recalculates always on load, 1 never, so that a PDF shows the values as the file holds them. */
+/** American dates in CSV whatever the machine speaks; 0 recalculates always on load, 1 never, so that a PDF shows the values as the file holds them. */
 function settings() {
   const path = '/org.openoffice.Office.Calc/Formula/Load'
   return `<?xml version="1.0" encoding="UTF-8"?>
 <oor:items xmlns:oor="http://openoffice.org/2001/registry" xmlns:xs="http://www.w3.org/2001/XMLSchema" xmlns:xsi="http://www.w3.org/2001/XMLSchema-instance">
 <item oor:path="${path}"><prop oor:name="OOXMLRecalcMode" oor:op="fuse"><value>${recalculate ? 0 : 1}</value></prop></item>
+<item oor:path="/org.openoffice.Setup/L10N"><prop oor:name="ooSetupSystemLocale" oor:op="fuse"><value>en-US</value></prop></item>
 </oor:items>
 `
 }

@@ -21,7 +21,7 @@ export function renderGnu(diagnostics: readonly Diagnostic[], options: RenderOpt
   for (const { at } of diagnostics) {
     const text = options.texts.get(at.file)
     if (text !== undefined && !lines.has(at.file))
-      lines.set(at.file, text.replace(/^\ufeff/, '').split(/\r\n|\n|\r/))
+      lines.set(at.file, text.replace(/^\ufeff/, '').split(/\r?\n/))
   }
   const paint = options.colour ? coloured : plain
   return diagnostics.map((each) => renderOne(each, lines.get(each.at.file) ?? [], paint)).join('')

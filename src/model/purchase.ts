@@ -134,7 +134,7 @@ export interface CuttingPlan {
   readonly unitsUsed: Fraction
   readonly fromStock: Fraction
   /** Whole units that must be bought. */
-  readonly unitsNeeded: number
+  readonly unitsBought: number
   /** Parts that no unit is large enough for. */
   readonly tooLarge: readonly string[]
 }

@@ -66,3 +66,15 @@ export interface NoSchedule {
   readonly why: 'beyond horizon' | 'no room' | 'longest wait missed' | 'ring' | 'capacity' | 'no window'
   readonly tasks: readonly string[]
 }
+
+/** A task that no window is long enough for. */
+export interface TooLong {
+  readonly task: string
+  readonly minutes: Minutes
+  /** Longest window it could have. */
+  readonly longest: Minutes
+  /** Whose windows: people and machine, in words. */
+  readonly whose: string
+  /** A run that nobody attends; otherwise work that may not pause. */
+  readonly unattended: boolean
+}

@@ -117,4 +117,6 @@ export interface TaskNetwork {
   readonly holds: readonly TaskHold[]
   /** Number of each fixture there will be. */
   readonly fixtures: ReadonlyMap<string, number>
+  /** Tasks after which all of a part is there; none where it is on the shelf. */
+  readonly ready: ReadonlyMap<string, readonly string[]>
 }

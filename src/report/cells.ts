@@ -28,8 +28,8 @@ export type Expression =
   | {
       readonly op: 'choose'
       readonly when: Expression
-      readonly then: Expression
-      readonly otherwise: Expression
+      readonly yes: Expression
+      readonly no: Expression
     }
   | { readonly op: 'join'; readonly of: readonly Expression[] }
 

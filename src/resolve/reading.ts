@@ -37,20 +37,21 @@ function reportFault(
   fault: ThreePointFault,
   wanted: readonly DimensionName[],
 ): void {
-  const facts = { key, fault, wanted }
-  switch (fault.fault) {
-    case 'bare':
-      return reading.report(qty.bareNumber, spot.at, facts)
-    case 'unknown unit':
-    case 'two quotients':
-      return reading.report(qty.unknownUnit, spot.at, facts)
-    case 'wrong dimension':
-      return reading.report(qty.wrongDimension, spot.at, facts)
-    case 'out of order':
-      return reading.report(qty.pointsOutOfOrder, spot.at, { key, text: fault.text, points: fault.points })
-    default:
-      return reading.report(qty.unreadable, spot.at, facts)
-  }
+  const facts = { key, fault: inCurrency(fault, reading.currency), wanted }
+  if (fault.fault === 'bare') reading.report(qty.bareNumber, spot.at, facts)
+  else if (fault.fault === 'unknown unit' || fault.fault === 'two quotients')
+    reading.report(qty.unknownUnit, spot.at, facts)
+  else if (fault.fault === 'wrong dimension') reading.report(qty.wrongDimension, spot.at, facts)
+  else if (fault.fault === 'out of order')
+    reading.report(qty.pointsOutOfOrder, spot.at, { key, text: fault.text, points: fault.points })
+  else reading.report(qty.unreadable, spot.at, facts)
+}
+
+/** Money in what is proposed is in the project's own currency. */
+function inCurrency(fault: ThreePointFault, currency: string): ThreePointFault {
+  return fault.fault === 'bare'
+    ? { ...fault, perhaps: fault.perhaps.map((text) => text.replace('EUR', currency)) }
+    : fault
 }
 
 function within(reading: Reading, key: string, spot: Spot<unknown>, least: Fraction, bound: Bound): boolean {

@@ -1,5 +1,5 @@
 import type Fraction from 'fraction.js'
-import { formatDay } from '../base/clock.ts'
+import { type Day, formatDay } from '../base/clock.ts'
 import type { Place } from '../base/place.ts'
 import { buy } from '../diagnostics/catalogue/buy.ts'
 import { cal } from '../diagnostics/catalogue/cal.ts'
@@ -130,11 +130,11 @@ function contextOf(source: Source, report: Report, currency: string): Context {
   }
 }
 
-function deviceAt(context: Context, spot: Spot<DeviceSource>): Device {
+function deviceAt(context: Context, spot: Spot<DeviceSource>, override: Day | null): Device {
   const wanted = field(spot, 'wanted')
   const currency = field(spot, 'currency')
   if (currency) knownCurrency(context, currency.text, currency.at)
-  const start = dayAt(context, 'start', field(spot, 'start'))
+  const start = override ?? dayAt(context, 'start', field(spot, 'start'))
   const day = dayAt(context, 'wanted', wanted)
   if (start !== null && day !== null && day < start) {
     context.report(cal.wantedBeforeStart, wanted!.at, { wanted: formatDay(day), start: formatDay(start) })
@@ -233,8 +233,8 @@ function reportExchange(context: Context, project: Project): void {
     })
 }
 
-/** The project with every unit read and every name found; what is faulted is reported and left out. */
-export function resolveProject(source: Source, report: Report): Project {
+/** The project with every unit read and every name found; what is faulted is reported and left out. `start` overrides the source's. */
+export function resolveProject(source: Source, report: Report, start: Day | null): Project {
   const deviceSpot = field(source.project, 'device')!
   const context = contextOf(source, report, deviceSpot.value.currency)
   const { sections } = source
@@ -246,7 +246,7 @@ export function resolveProject(source: Source, report: Report): Project {
   )
   const main = field(source.project, 'assembly')
   const assembly = main ? assemblyAt(context, null, main) : null
-  const device = deviceAt(context, deviceSpot)
+  const device = deviceAt(context, deviceSpot, start)
   const machines = mapped(sections.machines, (id, spot) => machineAt(context, id, spot))
   const plates = mapped(sections.plates, (id, spot) => plateAt(context, id, spot, parts))
   const project: Project = {

@@ -55,20 +55,22 @@ export function targetAt(context: Context, name: string, at: Place, from: From):
 
 function reportUnknown(context: Context, name: string, at: Place, from: From): void {
   const known = context.names.all.get(name)
-  if (known) return context.report(ref.wrongKind, at, { name, wanted: 'work, part or step', is: known.kind })
   const [body = '', opening = ''] = name.split('.')
   const openings = from === undefined ? undefined : context.openings.get(keyOf(from))?.get(body)
-  if (openings) return context.report(ref.unknownOpening, at, { body, opening, known: openings })
-  const names = [...context.names.all]
-    .filter(([, { kind }]) => kind === 'work' || kind === 'part')
-    .map(([one]) => one)
-  const all = [...names, ...context.steps.keys()]
-  context.report(ref.unknownName, at, {
-    name,
-    wanted: 'work, part or step',
-    near: nearNames(name, all),
-    known: all,
-  })
+  if (known) context.report(ref.wrongKind, at, { name, wanted: 'work, part or step', is: known.kind })
+  else if (openings) context.report(ref.unknownOpening, at, { body, opening, known: openings })
+  else {
+    const names = [...context.names.all]
+      .filter(([, { kind }]) => kind === 'work' || kind === 'part')
+      .map(([one]) => one)
+    const all = [...names, ...context.steps.keys()]
+    context.report(ref.unknownName, at, {
+      name,
+      wanted: 'work, part or step',
+      near: nearNames(name, all),
+      known: all,
+    })
+  }
 }
 
 /** Targets of a list of names. */

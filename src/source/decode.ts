@@ -43,7 +43,7 @@ function firstBadByte(file: string, bytes: Uint8Array): { place: Place; byte: st
     else bad = middle
   }
   const before = new TextDecoder('utf-8').decode(bytes.subarray(0, good), { stream: true })
-  const lines = before.split(/\r\n|\n|\r/)
+  const lines = before.split('\n')
   const place = { file, line: lines.length, column: (lines.at(-1)?.length ?? 0) + 1, length: 0 }
   const byte = (bytes[good] ?? bytes.at(-1) ?? 0).toString(16).toUpperCase().padStart(2, '0')
   return { place, byte }
@@ -59,7 +59,8 @@ function decodes(bytes: Uint8Array): boolean {
   }
 }
 
-const control = /[^\P{Cc}\t\n\r\u0085]|\p{Cs}|[\u202a-\u202e\u2066-\u2069\ufffe\uffff]/u
+/** A carriage return alone is one too: not every program takes it for a line end. */
+const control = /\r(?!\n)|[^\P{Cc}\t\n\r\u0085]|\p{Cs}|[\u202a-\u202e\u2066-\u2069\ufffe\uffff]/u
 
 /** The first character that cannot be seen and may not stand in a file: its place in the text, or -1. */
 export function firstControl(text: string): number {

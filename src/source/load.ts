@@ -95,9 +95,12 @@ function standingOf(path: string): Standing {
   return { what: 'file', size: found.size }
 }
 
+/** Codes of the system for a path at whose end there is nothing, a link to itself among them. */
+const nowhere = new Set(['ENOENT', 'ENOTDIR', 'ENAMETOOLONG', 'ELOOP'])
+
 function whyNot(fault: unknown): Standing {
   const code = fault instanceof Error && 'code' in fault ? fault.code : ''
-  return { what: code === 'ENOENT' || code === 'ENOTDIR' || code === 'ENAMETOOLONG' ? 'missing' : 'denied' }
+  return { what: nowhere.has(String(code)) ? 'missing' : 'denied' }
 }
 
 function attempt<T>(action: () => T, otherwise: (fault: unknown) => T): T {

@@ -10,7 +10,7 @@ export const depthLimit = 64
  * Cost: linear in the text.
  */
 export function firstTooDeep(text: string): number {
-  const column = /^(?=[ ?:-]{160})[ ?:-]*[^ ?:\-#\r\n]/m.exec(text)
+  const column = /^(?=[ ?:-]{160}) *[^ #\r\n]/m.exec(text)
   const bracket = mayHaveDeepBrackets(text) ? firstDeepBracket(text) : -1
   const places = [column?.index ?? -1, bracket].filter((at) => at >= 0)
   return places.length > 0 ? Math.min(...places) : -1

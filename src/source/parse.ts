@@ -1,4 +1,4 @@
-import { LineCounter, parseDocument, type Node as YamlNode } from 'yaml'
+import { type Document, LineCounter, parseDocument, type Node as YamlNode } from 'yaml'
 import { src } from '../diagnostics/catalogue/src.ts'
 import type { Report } from '../diagnostics/message.ts'
 import { firstControl, topOf } from './decode.ts'
@@ -17,7 +17,7 @@ export interface Parsed {
  * One YAML 1.2 text as plain data with places. Faults are reported, never thrown.
  * Gives: a root that is a map, without doubled keys, special types, endless numbers or repeats that grow without bound;
  * `null` when anything of this was reported.
- * Cost: linear in the text, but for the reading of very long single lines.
+ * Cost: linear in the text.
  */
 export function parse(file: string, text: string, report: Report): Parsed {
   const lines = new LineCounter()
@@ -29,16 +29,9 @@ export function parse(file: string, text: string, report: Report): Parsed {
     faults += 1
     report(entry, at, facts)
   }
-  const document = parseDocument(text, {
-    lineCounter: lines,
-    version: '1.2',
-    schema: 'core',
-    merge: false,
-    uniqueKeys: false,
-    prettyErrors: false,
-    logLevel: 'error',
-  })
-  if (document.errors.length > 0) reportSyntax(document, page, counting)
+  const document = documentOf(page)
+  if (document === null) counting(src.tooDeep, topOf(file), { limit: depthLimit })
+  else if (document.errors.length > 0) reportSyntax(document, page, counting)
   else if (isEmpty(document.contents)) counting(src.emptyFile, topOf(file), { file })
   else {
     const node = document.contents as YamlNode
@@ -49,6 +42,24 @@ export function parse(file: string, text: string, report: Report): Parsed {
   return { page, root: null }
 }
 
+/** The text as the library reads it; `null` when it nests deeper than this computer can follow. */
+function documentOf({ text, lines }: Page): Document | null {
+  try {
+    return parseDocument(text, {
+      lineCounter: lines,
+      version: '1.2',
+      schema: 'core',
+      merge: false,
+      uniqueKeys: false,
+      prettyErrors: false,
+      logLevel: 'error',
+    })
+  } catch (fault) {
+    if (fault instanceof RangeError) return null
+    throw fault
+  }
+}
+
 function isEmpty(contents: YamlNode | null): boolean {
   return (
     contents === null ||
@@ -57,16 +68,15 @@ function isEmpty(contents: YamlNode | null): boolean {
 }
 
 /** Checks what must hold before the text is handed to the reader: a pathological text could exhaust it. */
-function mayBeRead({ file, text, lines }: Page, report: Report): boolean {
+function mayBeRead({ file, text }: Page, report: Report): boolean {
   const control = firstControl(text)
   const deep = control < 0 ? firstTooDeep(text) : -1
   const directive = /^%.*$/m.exec(text.slice(0, 10_000))
   const beforeContent = directive && /^\s*$/.test(text.slice(0, directive.index).replace(/^[ \t]*#.*$/gm, ''))
   const offset = control >= 0 ? control : deep >= 0 ? deep : beforeContent ? directive.index : -1
   if (offset < 0) return true
-  const before = text.slice(0, offset).split(/\r\n|\n|\r/)
+  const before = text.slice(0, offset).split('\n')
   const place = { file, line: before.length, column: (before.at(-1)?.length ?? 0) + 1, length: 1 }
-  lines.lineStarts.length = 0
   if (control >= 0) {
     const code = (text.codePointAt(control) ?? 0).toString(16).toUpperCase().padStart(4, '0')
     report(src.controlCharacter, place, { code: `U+${code}` })

@@ -1,3 +1,4 @@
+import { shp } from '../diagnostics/catalogue/shp.ts'
 import type { Report } from '../diagnostics/message.ts'
 import type { ProjectSource, ShopSource } from './generated/project-types.ts'
 import { project, type ShapeError, shop } from './generated/validate-project.js'
@@ -17,6 +18,9 @@ export function shopShape(root: Spot<unknown>, report: Report): Spot<ShopSource>
   return hasShape(root, shop, '#/$defs/shop', report) ? (root as Spot<ShopSource>) : null
 }
 
+/** How many mismatches of one file are listed. */
+const faultLimit = 100
+
 /** Bare yes and no become truth values where the language asks for one; the rest is said once for each cause. */
 function hasShape(root: Spot<unknown>, validate: typeof project, def: string, report: Report): boolean {
   let errors = mismatches(root, validate)
@@ -26,9 +30,12 @@ function hasShape(root: Spot<unknown>, validate: typeof project, def: string, re
     faults += 1
     report(entry, at, facts)
   }
-  for (const error of causes(errors)) {
+  const all = causes(errors)
+  for (const error of all.slice(0, faultLimit)) {
     tellMismatch({ error, place: walkTo(root, def, pathOf(error.instancePath)), report: counting })
   }
+  if (all.length > faultLimit)
+    counting(shp.moreFaults, root.at, { listed: faultLimit, more: all.length - faultLimit })
   reportRoutes(root as Spot<ProjectSource>, counting)
   return faults === 0
 }

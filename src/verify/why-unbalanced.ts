@@ -16,7 +16,7 @@ interface Entry {
  * Why purchase and money do not add up, as one sentence, or `null`. From the lines upward in whole minor units: lines,
  * carts, charges, the five totals, the balance, and the tables by part, process, vendor and device.
  * Reading: what a line without a full landed price costs is unknown whole; `byVendor` is cash, the other tables are
- * what is charged; a charge for neither a part nor a process name of its own may stand under any name.
+ * what is charged. A charge for no part may stand under any name in the table by part.
  */
 export function whyUnbalanced(project: Project, purchase: Purchase, money: Money): string | null {
   return (

@@ -1,6 +1,7 @@
 import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
+import { messages } from '../../src/diagnostics/catalogue.ts'
 import type { Diagnostic } from '../../src/diagnostics/message.ts'
 import { renderGnu } from '../../src/diagnostics/render-gnu.ts'
 import { loadSource } from '../../src/source/load.ts'
@@ -12,7 +13,7 @@ interface Found {
   readonly diagnostics: readonly Diagnostic[]
   readonly texts: ReadonlyMap<string, string>
 }
-type Check = (file: string, options: { folder: string }) => Found
+type Check = (file: string, options: { folder: string; root: string }) => Found
 
 /** The whole check where there is one; before that, reading and shape alone. */
 async function checker(): Promise<Check> {
@@ -47,6 +48,15 @@ function wanted(folder: string): string[] {
   ].sort()
 }
 
+/** Codes that a folder of plain files cannot earn, or only with a very large one; unit tests of reading earn them. */
+const shownElsewhere = ['SRC03', 'SRC04', 'SRC05', 'SRC30', 'SHP20']
+
+it.each(['src', 'shp'] as const)('every code of the family %s has a case', (family) => {
+  const codes = Object.values<{ code: string }>(messages[family]).map(({ code }) => code)
+  const shown = cases.map((name) => name.slice(0, 5).toUpperCase())
+  expect(codes.filter((code) => !shown.includes(code) && !shownElsewhere.includes(code))).toEqual([])
+})
+
 describe('every case of a message', async () => {
   const check = await checker()
   const early = check === loadSource
@@ -54,7 +64,7 @@ describe('every case of a message', async () => {
     const folder = join(here, name)
     const later = early && !/^(src|shp)/.test(name)
     it.skipIf(later)(`${name} gives exactly the messages it asks for, in the words of expected.txt`, () => {
-      const { diagnostics, texts } = check('project.yaml', { folder })
+      const { diagnostics, texts } = check('project.yaml', { folder, root: '.' })
       const given = diagnostics.map(({ at, code }) => `${at.file}:${at.line} ${code}`).sort()
       expect(given).toEqual(wanted(folder))
       expect(given.some((each) => each.endsWith(name.slice(0, 5).toUpperCase()))).toBe(true)

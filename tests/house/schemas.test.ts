@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
-import Ajv2020 from 'ajv/dist/2020.js'
+import { Ajv2020 } from 'ajv/dist/2020.js'
 import { describe, expect, it } from 'vitest'
 
 type Schema = Readonly<Record<string, unknown>>
@@ -68,6 +68,17 @@ describe('the schemas', () => {
       return !title || !description || !(shown || isObject(inner))
     })
     expect(bare.map(({ where }) => where)).toEqual([])
+  })
+
+  it('name and describe every definition and every file', () => {
+    const definitions = [...schemas].flatMap(([file, schema]) => [
+      [file, schema] as const,
+      ...Object.entries(isObject(schema.$defs) ? schema.$defs : {}).map(
+        ([key, each]) => [`${file}/${key}`, each as Schema] as const,
+      ),
+    ])
+    const bare = definitions.filter(([, schema]) => !schema.title || !schema.description)
+    expect(bare.map(([where]) => where)).toEqual([])
   })
 
   it('describe a property in a sentence that begins with a capital and ends with a full stop', () => {

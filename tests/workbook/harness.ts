@@ -60,9 +60,14 @@ export async function expectOfficeAgrees(bytes: Uint8Array): Promise<number> {
   return cells.length
 }
 
-/** A percentage is written with its sign even where plain numbers are asked for. */
-function asNumber(said: string | undefined): number {
-  return said?.endsWith('%') ? Number(said.slice(0, -1)) / 100 : Number(said)
+/** Percentages and dates are written in their form even where plain numbers are asked for. */
+function asNumber(said = ''): number {
+  if (said.endsWith('%')) return Number(said.slice(0, -1)) / 100
+  const [, month, day, year, hour = '0', minute = '0', half] =
+    /^(\d\d)\/(\d\d)\/(\d{4})(?: (\d\d):(\d\d):\d\d ?([AP]M)?)?$/.exec(said) ?? []
+  if (!year) return Number(said)
+  const hours = (half ? Number(hour) % 12 : Number(hour)) + (half === 'PM' ? 12 : 0)
+  return 25_569 + Date.UTC(Number(year), Number(month) - 1, Number(day), hours, Number(minute)) / 86_400_000
 }
 
 /** Every sheet as LibreOffice shows it after a forced recalculation: rows of cells as text. */

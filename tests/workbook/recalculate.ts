@@ -66,7 +66,7 @@ export async function expectLiveCellsAgree(bytes: Uint8Array): Promise<number> {
 export function liveCellDifferences(book: Workbook): string[] {
   withDecimalRound()
   const sheets = Object.fromEntries(book.worksheets.map((ws) => [ws.name, contents(ws)]))
-  const engine = HyperFormula.buildFromSheets(sheets, { licenseKey: 'gpl-v3' })
+  const engine = HyperFormula.buildFromSheets(sheets, { licenseKey: 'gpl-v3', precisionRounding: 14 })
   const differences = liveCells(book).flatMap((cell) => {
     const sheet = engine.getSheetId(cell.sheet)!
     const computed = engine.getCellValue({ sheet, row: cell.row - 1, col: cell.column - 1 })

@@ -16,10 +16,9 @@ export const number = (value: number, format: Format, more: Partial<Cell> = {}):
 export const ref = (name: string): Expression => ({ op: 'ref', name })
 const constant = (value: number): Expression => ({ op: 'number', value })
 const words = (value: string): Expression => ({ op: 'text', value })
-/** If, then and else; built here once, as the field's name alarms the linter. */
+/** If, then and else. */
 export function choose(when: Expression, yes: Expression, otherwise: Expression): Expression {
-  // biome-ignore lint/suspicious/noThenProperty: the field's name in finished cells; nothing awaits it
-  return { op: 'choose', when, then: yes, otherwise }
+  return { op: 'choose', when, yes, no: otherwise }
 }
 const empty: Cell = { value: { type: 'empty' } }
 const count: Format = { as: 'count' }
@@ -91,9 +90,29 @@ const overview: Sheet = {
         },
         {
           cells: [
+            text('Start', { role: 'label' }),
+            { value: { type: 'day', day: start }, name: 'overview/start' },
+            number(start, { as: 'day' }, { live: ref('overview/start') }),
+            {
+              value: { type: 'instant', instant: start * 1440 + 19 * 60 + 30 },
+              role: 'input',
+              accepts: { kind: 'any' },
+            },
+          ],
+        },
+        {
+          cells: [
             text('Finish', { role: 'label' }),
-            { value: { type: 'day', day: start + 44 }, role: 'strong', name: 'overview/finish' },
-            { value: { type: 'instant', instant: (start + 44) * 1440 + 20 * 60 + 30 } },
+            {
+              value: { type: 'day', day: start + 44 },
+              role: 'strong',
+              name: 'overview/finish',
+              live: { op: '+', left: ref('overview/start'), right: constant(44) },
+            },
+            {
+              value: { type: 'instant', instant: (start + 44) * 1440 + 20 * 60 + 30 },
+              live: { op: '+', left: ref('overview/finish'), right: constant(20.5 / 24) },
+            },
             text('Vendor page', { url: 'https://example.org/bearings?a=1&b=2' }),
           ],
         },
@@ -171,7 +190,7 @@ function moneyRow({ id, what, qty, price }: Line): Row {
         name: `line/${id}`,
         live: { op: 'round', of: product, digits: 2 },
       }),
-      text('open', { accepts: { kind: 'list', values: ['open', 'ordered', 'here'] } }),
+      text('open', { accepts: { kind: 'list', values: ['open', 'ordered & <paid>', 'here'] } }),
       text('☐', { role: 'tick', accepts: { kind: 'list', values: ['☐', '☑'] } }),
     ],
   }

@@ -54,6 +54,8 @@ function reason({ fault }: Unread): string {
       return `\`${fault.text}\` adds things that are not all times`
     case 'run together':
       return `\`${fault.text}\` runs its times together`
+    case 'two kinds':
+      return `\`${fault.text}\` mixes ${fault.units[1]} with ${fault.units[0]}`
     case 'too many points':
       return `\`${fault.text}\` has ${fault.count} values, at most three are read`
     default:

@@ -150,4 +150,11 @@ export const shp = {
     mend: (p) => `move \`${p.key}\` to the project that uses this file`,
     why: 'A shop file holds what several projects share; what is built is said by the project.',
   }),
+  moreFaults: message<{ listed: number; more: number }>({
+    code: 'SHP20',
+    level: 'error',
+    says: (p) => `${p.more} more faults of this file are not listed`,
+    mend: (p) => `mend the ${p.listed} that are, then check again`,
+    why: 'So many faults mostly have one cause, such as a wrong indentation near the top.',
+  }),
 } as const

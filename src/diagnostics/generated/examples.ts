@@ -1,3 +1,4 @@
+// biome-ignore-all format: written by a program
 // Written by `npm run generate`; do not edit.
 /** A project file that earns each code, from the code's own test case. */
 export const examples: Readonly<Record<string, string>> = {

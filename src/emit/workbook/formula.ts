@@ -44,7 +44,7 @@ function piece(e: Expression, at: Standing): Piece {
     case 'round':
       return alone(`ROUND(${piece(e.of, at).text},${e.digits})`)
     case 'choose':
-      return alone(`IF(${[e.when, e.then, e.otherwise].map((part) => piece(part, at).text).join(',')})`)
+      return alone(`IF(${[e.when, e.yes, e.no].map((part) => piece(part, at).text).join(',')})`)
     case 'max':
     case 'min':
     case 'and':

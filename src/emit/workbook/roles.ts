@@ -20,7 +20,7 @@ const inputBox = box('dashed', colours.plum)
 export const looks: Readonly<Record<Role, Look>> = {
   title: { font: font(18, { bold: true }), wraps: false },
   subtitle: { font: font(11, { color: { argb: colours.soft } }), wraps: false },
-  heading: { font: font(12, { bold: true }), border: { bottom: edge('thin', colours.ink) }, wraps: false },
+  heading: { font: font(12, { bold: true }), border: { top: edge('thin', colours.ink) }, wraps: false },
   head: {
     font: font(10, { bold: true }),
     fill: solid(colours.sand),

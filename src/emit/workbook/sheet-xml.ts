@@ -24,8 +24,8 @@ export interface Link {
 }
 
 /**
- * The XML of a worksheet as the format wants it: children in their order, no row marked as collapsed, and links written
- * as links. The writer gets the first two wrong, and writes a link inside the book twice over.
+ * The XML of a worksheet as the format wants it: children in their order, no row marked as collapsed, links written
+ * as links, and text that looks like a number left in peace. The writer gets the first two wrong, and writes a link inside the book twice over.
  */
 export function mendSheet(xml: string, links: readonly Link[]): string {
   const open = /<worksheet[^>]*>/.exec(xml)
@@ -34,7 +34,14 @@ export function mendSheet(xml: string, links: readonly Link[]): string {
   const end = xml.lastIndexOf('</worksheet>')
   const children = elements(xml.slice(start, end)).map(mendChild)
   if (links.length > 0) children.push({ name: 'hyperlinks', xml: hyperlinks(links) })
+  const used = /<dimension ref="([^"]*)"/.exec(xml)?.[1]
+  if (used) children.push({ name: 'ignoredErrors', xml: codesAreText(used) })
   return xml.slice(0, start) + sorted(children, order).join('') + xml.slice(end)
+}
+
+/** Part numbers such as 00123 are text on purpose; without this a reader flags each as a likely slip. */
+function codesAreText(range: string): string {
+  return `<ignoredErrors><ignoredError sqref="${range}" numberStoredAsText="1"/></ignoredErrors>`
 }
 
 function mendChild({ name, xml }: Element): Element {

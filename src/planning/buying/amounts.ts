@@ -90,7 +90,7 @@ export function summed(
   const fromStock = plan.pieces.reduce((sum, piece) => sum.add(piece.fromStock), zero)
   const fromBought = plan.pieces.reduce((sum, piece) => sum.add(piece.fromBought), zero)
   const begun = plan.units.filter(({ own }) => !own).length
-  const unitsNeeded = plan.units.length > 0 ? begun : Number(fromBought.ceil().n)
+  const unitsBought = plan.units.length > 0 ? begun : Number(fromBought.ceil().n)
   const pieces = [...plan.pieces].sort((a, b) => compareIds(a.part, b.part))
-  return { ...plan, pieces, fromStock, unitsUsed: fromStock.add(fromBought), unitsNeeded }
+  return { ...plan, pieces, fromStock, unitsUsed: fromStock.add(fromBought), unitsBought }
 }

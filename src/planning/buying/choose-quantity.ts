@@ -1,7 +1,7 @@
 import type Fraction from 'fraction.js'
 import { roundMoney } from '../../base/money.ts'
-import type { Chosen, MoreWhy } from '../../model/purchase.ts'
 import type { Offer, PriceBreak } from '../../model/project.ts'
+import type { Chosen, MoreWhy } from '../../model/purchase.ts'
 
 /**
  * How many to buy of an offer for a need: whole packs, at least the least order, and more where the larger amount

@@ -24,7 +24,9 @@ export function cutBars(pieces: readonly Piece[], length: Fraction, have: Fracti
     if (!bar) tooLarge.add(piece.part)
     else take(bar, piece, length)
   }
-  const units = bars.filter((bar) => bar.pieces.length > 0).map(({ own, size, pieces }) => ({ own, size, pieces }))
+  const units = bars
+    .filter((bar) => bar.pieces.length > 0)
+    .map(({ own, size, pieces }) => ({ own, size, pieces }))
   return { units, tooLarge: [...tooLarge].sort(compareIds) }
 }
 

@@ -1,7 +1,6 @@
 import Fraction from 'fraction.js'
-import type { Size } from '../../model/project.ts'
+import type { Project, Size } from '../../model/project.ts'
 import type { CutPieces, CuttingPlan, Missing } from '../../model/purchase.ts'
-import type { Project } from '../../model/project.ts'
 import { amountPlans, summed } from './amounts.ts'
 import { cutBars } from './cut-bars.ts'
 import { cutPlates } from './cut-plates.ts'
@@ -67,7 +66,13 @@ function shareOf({ length, width, kerf }: CutNeed, size: Size): Fraction {
   if (size.shape === 'bar') return smaller(length.add(kerf).div(size.length.value), one)
   if (size.shape !== 'plate' && size.shape !== 'block') return one
   const area = size.length.value.mul(size.width.value)
-  return smaller(length.add(kerf).mul((width ?? length).add(kerf)).div(area), one)
+  return smaller(
+    length
+      .add(kerf)
+      .mul((width ?? length).add(kerf))
+      .div(area),
+    one,
+  )
 }
 
 function piecesOf({ part, count }: CutNeed, packing: Packing, share: Fraction): CutPieces {

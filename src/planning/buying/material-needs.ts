@@ -52,7 +52,14 @@ export function materialNeeds(project: Project): MaterialNeeds {
 /** A material that cannot be planned for a part. */
 export function missingMaterial(part: Part, why: Missing['why'], pieces: number): Missing {
   const id = `${part.id} / material`
-  return { id, title: id, at: part.at, why, kind: 'material', parts: [{ part: part.id, weight: new Fraction(pieces) }] }
+  return {
+    id,
+    title: id,
+    at: part.at,
+    why,
+    kind: 'material',
+    parts: [{ part: part.id, weight: new Fraction(pieces) }],
+  }
 }
 
 function needOf(project: Project, part: Part): Need {
@@ -82,5 +89,11 @@ function printedNeed(project: Project, part: Part, way: PrintedWay): Need {
   const material = name === null ? undefined : project.materials.get(name)
   if (!material) return 'no form'
   if (!way.volume) return 'no volume'
-  return { part: part.id, count: started(project, part), material, amount: way.volume.value, measure: 'volume' }
+  return {
+    part: part.id,
+    count: started(project, part),
+    material,
+    amount: way.volume.value,
+    measure: 'volume',
+  }
 }

@@ -1,8 +1,9 @@
 /** The plain critical path: calendars, links and longest waits kept, capacities and holds dropped. */
 import type { Instant, Minutes } from '../../base/clock.ts'
 import { minutesBetween } from '../../base/spans.ts'
+import { strongComponents } from '../../graph/strong-components.ts'
+import { topologicalOrder } from '../../graph/topological-order.ts'
 import { type Arc, arcBound } from './lag.ts'
-import { mutualSets } from './linked-blocks.ts'
 import { type Network, networkOf } from './network.ts'
 import { earlyTimes, lateTimes, roughOrder, type Times } from './precedence.ts'
 import type { Problem } from './problem.ts'
@@ -59,7 +60,8 @@ function bondsOf(network: Network, times: Times, modes: Int32Array): Bonds {
   )
   const next = Array.from({ length: size }, (): number[] => [])
   for (const arc of arcs) next[arc.from]!.push(arc.to)
-  const set = mutualSets(size, (task) => next[task]!)
+  const set = new Int32Array(size)
+  for (const [k, tasks] of strongComponents(next).entries()) for (const task of tasks) set[task] = k
   const place = new Int32Array(size)
   for (const [k, task] of roughOrder(network).entries()) place[task] = k
   const { start, finish } = times
@@ -72,9 +74,11 @@ function bondsOf(network: Network, times: Times, modes: Int32Array): Bonds {
     before[to]!.add(from)
     after[from]!.add(to)
   }
-  const order = Array.from(place, (_, task) => task).sort((a, b) => set[b]! - set[a]! || inTime(a, b))
   const sorted = (sets: readonly Set<number>[]) => sets.map((tasks) => [...tasks].sort((a, b) => a - b))
-  return { before: sorted(before), after: sorted(after), order }
+  const forward = sorted(after)
+  // What is left of a ring runs forward in time, so an order exists.
+  const order = topologicalOrder(forward)!
+  return { before: sorted(before), after: forward, order }
 }
 
 /** Tasks from which bonds lead to a task that finishes last. */
@@ -135,19 +139,19 @@ export function criticalPath(problem: Problem, options: CriticalOptions = {}): C
   if (modes === null || early === null || 'lost' in early) return null
   const { start, finish } = early.times
   const end = finish.reduce((last, at) => Math.max(last, at), problem.start)
-  const late = lateTimes(network, modes, end)
-  if (!late) return null
+  // Lags in counted days can lead the late pass astray; the early times themselves always keep every rule.
+  const late = lateTimes(network, modes, end) ?? early.times
   const bonds = bondsOf(network, early.times, modes)
   const critical = criticalTasks(bonds, finish, end)
   const rows = network.clocks.map((clocks, task) => {
     const { spans, mode } = clocks[modes[task]!]!
-    const [from, to] = [start[task]!, late.start[task]!]
+    const [from, to] = [start[task]!, Math.max(start[task]!, late.start[task]!)]
     return {
       mode: modes[task]!,
       earlyStart: from,
       earlyFinish: finish[task]!,
       lateStart: to,
-      lateFinish: late.finish[task]!,
+      lateFinish: Math.max(finish[task]!, late.finish[task]!),
       float: spans === null || mode.timetable ? to - from : minutesBetween(spans, from, to),
       critical: critical[task] === 1,
     }

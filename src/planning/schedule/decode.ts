@@ -16,13 +16,16 @@ export interface Decoded {
   readonly end: Instant
 }
 
+/** Why tasks found no place. */
+export type Reason = 'beyond horizon' | 'no room' | 'longest wait missed'
+
 /** A decoder's answer: a schedule, or the tasks that found no place and why. */
 export type DecodeOutcome =
   | { readonly kind: 'found'; readonly found: Decoded }
   | {
       readonly kind: 'stuck'
       readonly stuck: readonly number[]
-      readonly why: 'beyond horizon' | 'no room' | 'longest wait missed'
+      readonly why: Reason
     }
 
 /**
@@ -97,11 +100,30 @@ function finished(board: Board): Decoded {
   return { start: start.slice(), finish: finish.slice(), mode: board.mode.slice(), end }
 }
 
+/** Whether a block can be placed at all, with nothing else on the board and nobody before it. */
+function fitsAlone(network: Network, blocks: Blocks, block: number): boolean {
+  const board = boardOf(network)
+  wipe(board, -never)
+  const order = Int32Array.from(blocks.blockOf, (_, task) => task)
+  return placeBlock(board, blocks, block, order) === 'placed'
+}
+
+/** Why tasks of a block found no place: tied ones that miss each other even alone miss a longest wait. */
+export function whyStuck(network: Network, blocks: Blocks, block: number, outcome: Reason): Reason {
+  return blocks.tight[block] && !fitsAlone(network, blocks, block) ? 'longest wait missed' : outcome
+}
+
 /**
  * The decoder of a network. Cost: one pass takes O(tasks x (log tasks + modes x needs x steps in the way)).
  */
 export function decoderOf(network: Network, blocks: Blocks = linkedBlocks(network)): Decoder {
   const board = boardOf(network)
+  const reasons = new Map<string, Reason>()
+  const reason = (block: number, outcome: Reason) => {
+    const known = reasons.get(`${block} ${outcome}`) ?? whyStuck(network, blocks, block, outcome)
+    reasons.set(`${block} ${outcome}`, known)
+    return known
+  }
   return (rank) => {
     wipe(board, -never)
     const queue = new BlockQueue(blockKeys(blocks, rank))
@@ -112,7 +134,7 @@ export function decoderOf(network: Network, blocks: Blocks = linkedBlocks(networ
       const members = blocks.members[block]!
       if (members.length > 1 || blocks.tight[block]) {
         const outcome = placeBlock(board, blocks, block, rank)
-        if (outcome !== 'placed') return { kind: 'stuck', stuck: members, why: outcome }
+        if (outcome !== 'placed') return { kind: 'stuck', stuck: members, why: reason(block, outcome) }
       } else if (!placeSingle(board, members[0]!)) {
         return { kind: 'stuck', stuck: members, why: 'beyond horizon' }
       }

@@ -1,6 +1,6 @@
 /** Proofs that no schedule exists, whatever the order: each holds without trying any. */
 import type { Minutes } from '../../base/clock.ts'
-import { mutualSets } from './linked-blocks.ts'
+import { strongComponents } from '../../graph/strong-components.ts'
 import { demandsOf, leastLength, type Network } from './network.ts'
 import type { Mode, Problem, ScheduleOutcome } from './problem.ts'
 
@@ -62,7 +62,8 @@ export function ringOf(network: Network): readonly number[] | null {
   const steps = [...lengthSteps(network), ...arcSteps(network)]
   const next: number[][] = Array.from({ length: 2 * network.size }, () => [])
   for (const step of steps) next[step.from]!.push(step.to)
-  const sets = mutualSets(2 * network.size, (event) => next[event]!)
+  const sets = new Int32Array(2 * network.size)
+  for (const [k, events] of strongComponents(next).entries()) for (const event of events) sets[event] = k
   const inner = steps.filter((step) => sets[step.from] === sets[step.to])
   const ring = pushingRing(2 * network.size, inner)
   return ring === null ? null : [...new Set(ring.map((event) => event >> 1))]

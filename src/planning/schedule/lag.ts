@@ -84,3 +84,14 @@ export function arcBound(arc: Arc, at: Instant): Instant {
 export function arcLatest(arc: Arc, at: Instant): Instant {
   return arc.days === null ? at - arc.lag : latestShifted(arc.days, at, arc.lag)
 }
+
+/**
+ * The earliest instant of an arc's second event when the first is at `at` or later. Differs from `arcBound` only for
+ * lags in counted days: from Friday 18:00 one day leads to Monday 18:00, but from Saturday 0:00 to Monday 0:00.
+ */
+export function arcLeast(arc: Arc, at: Instant): Instant {
+  const bound = arcBound(arc, at)
+  if (arc.days === null || arc.lag === 0 || Math.abs(bound) >= never) return bound
+  const tomorrow = (dayOf(at) + 1) * minutesPerDay
+  return Math.min(bound, arcBound(arc, tomorrow))
+}

@@ -1,4 +1,5 @@
 /** Tasks that must be placed as one: tied by holds, by longest waits, or by rings of leads and lags. */
+import { strongComponents } from '../../graph/strong-components.ts'
 import { type Network, ordersTasks } from './network.ts'
 
 /** The blocks of a problem and which must be placed before which. */
@@ -16,48 +17,6 @@ export interface Blocks {
   readonly leads: readonly (readonly number[])[]
   /** Tasks between the ends of each hold, ends included. */
   readonly inside: readonly ReadonlySet<number>[]
-}
-
-/**
- * Sets of tasks that reach each other along `next`, numbered so that a set comes after every set it reaches.
- * Method: depth first with a stack of open tasks (Tarjan 1972, from memory). Cost: O(tasks + arcs).
- */
-export function mutualSets(size: number, next: (task: number) => readonly number[]): Int32Array {
-  const set = new Int32Array(size).fill(-1)
-  const seen = new Int32Array(size).fill(-1)
-  const low = new Int32Array(size)
-  const open: number[] = []
-  let sets = 0
-  let clock = 0
-  const enter = (task: number) => {
-    seen[task] = low[task] = clock++
-    open.push(task)
-    return { task, next: next(task), at: 0 }
-  }
-  const close = (task: number) => {
-    if (low[task] !== seen[task]) return
-    let last: number
-    do {
-      last = open.pop()!
-      set[last] = sets
-    } while (last !== task)
-    sets++
-  }
-  for (let root = 0; root < size; root++) {
-    const path = seen[root] === -1 ? [enter(root)] : []
-    while (path.length > 0) {
-      const top = path.at(-1)!
-      const other = top.next[top.at++]
-      if (other === undefined) {
-        path.pop()
-        close(top.task)
-        const below = path.at(-1)
-        if (below) low[below.task] = Math.min(low[below.task]!, low[top.task]!)
-      } else if (seen[other] === -1) path.push(enter(other))
-      else if (set[other] === -1) low[top.task] = Math.min(low[top.task]!, seen[other]!)
-    }
-  }
-  return set
 }
 
 function reach(start: number, next: (task: number) => Iterable<number>): Set<number> {
@@ -87,10 +46,10 @@ export function linkedBlocks(network: Network): Blocks {
     const back = network.closes[task]!.map((hold) => problem.holds[hold]!.from)
     return [...arcs.map((arc) => arc.to), ...back]
   })
-  const blockOf = mutualSets(size, (task) => ways[task]!)
-  const count = size === 0 ? 0 : Math.max(...blockOf) + 1
-  const members: number[][] = Array.from({ length: count }, () => [])
-  for (let task = 0; task < size; task++) members[blockOf[task]!]!.push(task)
+  const members = strongComponents(ways)
+  const count = members.length
+  const blockOf = new Int32Array(size)
+  for (const [block, tasks] of members.entries()) for (const task of tasks) blockOf[task] = block
   const after: number[][] = Array.from({ length: count }, () => [])
   const waits = new Int32Array(count)
   const tight = Array.from({ length: count }, () => false)

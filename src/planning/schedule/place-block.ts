@@ -5,7 +5,7 @@ import { boundsOf, earliestOf } from './precedence.ts'
 import { emptyRun, never, type Run, runAfter, runFrom } from './work-time.ts'
 
 /** How placing ended; on anything but `placed` nothing of the block stays on the board. */
-export type BlockOutcome = 'placed' | 'beyond horizon' | 'no room' | 'longest wait missed'
+export type BlockOutcome = 'placed' | 'beyond horizon' | 'no room'
 
 /** How one try ended: `later` means that a floor was raised and another try may fit. */
 type TryOutcome = 'placed' | 'later' | 'lost'
@@ -202,10 +202,10 @@ export function placeBlock(
     const outcome = tryOnce(work)
     if (outcome === 'placed') return 'placed'
     lift(board, members, work.run)
-    if (outcome === 'lost') return blocks.tight[block] ? 'longest wait missed' : 'beyond horizon'
+    if (outcome === 'lost') return 'beyond horizon'
     if (tries === most >> 1) sendBehind(board, members)
   }
-  return blocks.tight[block] ? 'longest wait missed' : 'no room'
+  return 'no room'
 }
 
 function sendBehind(board: Board, members: readonly number[]): void {

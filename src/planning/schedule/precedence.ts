@@ -1,6 +1,6 @@
 /** Early and late times by links and calendars alone, capacities dropped. */
 import { dayOf, type Instant, minutesPerDay } from '../../base/clock.ts'
-import { arcBound, arcLatest } from './lag.ts'
+import { arcBound, arcLatest, arcLeast } from './lag.ts'
 import type { Network } from './network.ts'
 import { emptyRun, never, type Run, runAfter, runBefore } from './work-time.ts'
 
@@ -17,13 +17,13 @@ export interface Bounds {
 }
 
 /** The earliest that release, project start and the links from tasks with known times allow. */
-export function boundsOf(network: Network, times: Times, task: number): Bounds {
+export function boundsOf(network: Network, times: Times, task: number, boundOf = arcBound): Bounds {
   const { start: begin, tasks } = network.problem
   let start = Math.max(begin, tasks[task]!.release)
   let finish = -never
   for (const arc of network.into[task]!) {
     if (times.start[arc.from]! === -never) continue
-    const bound = arcBound(arc, arc.fromFinish ? times.finish[arc.from]! : times.start[arc.from]!)
+    const bound = boundOf(arc, arc.fromFinish ? times.finish[arc.from]! : times.start[arc.from]!)
     if (arc.toFinish) finish = Math.max(finish, bound)
     else start = Math.max(start, bound)
   }
@@ -91,13 +91,13 @@ export type EarlyOutcome = { readonly times: Times; readonly modes: Int32Array }
  * gives the one least answer. `modes` fixes each task's mode; `null` takes, for start and finish each, the best of any.
  * Cost: O(arcs x log spans) per round, few rounds unless rings of waits straddle closed hours.
  */
-export function earlyTimes(network: Network, modes: Int32Array | null): EarlyOutcome {
+export function earlyTimes(network: Network, modes: Int32Array | null, boundOf = arcBound): EarlyOutcome {
   const { size, problem } = network
   const times = { start: new Int32Array(size).fill(-never), finish: new Int32Array(size).fill(-never) }
   const picked = new Int32Array(size)
   const run = emptyRun()
   const settle = (task: number) => {
-    const bounds = boundsOf(network, times, task)
+    const bounds = boundsOf(network, times, task, boundOf)
     const best = earliestOf(network, task, modes === null ? -1 : modes[task]!, bounds, run)
     if (best.finish > problem.horizon) return 'lost'
     picked[task] = best.mode
@@ -110,6 +110,16 @@ export function earlyTimes(network: Network, modes: Int32Array | null): EarlyOut
     network.outOf[task]!.map((arc) => arc.to),
   )
   return lost < 0 ? { times, modes: picked } : { lost }
+}
+
+/**
+ * An instant before which no schedule finishes: the finish with capacities dropped and every task in its best mode;
+ * or the task at which, even so, time ran out.
+ */
+export function capacityFreeBound(network: Network): { readonly bound: Instant } | { readonly lost: number } {
+  const early = earlyTimes(network, null, arcLeast)
+  if ('lost' in early) return early
+  return { bound: early.times.finish.reduce((last, at) => Math.max(last, at), network.problem.start) }
 }
 
 /** Earliest start and earliest finish of a task among its modes (-1: any), and the mode of that finish (first among equals). */

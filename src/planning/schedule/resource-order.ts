@@ -75,7 +75,7 @@ function byPreference(taker: Stretch) {
 /** Hands the units of one resource from stretch to stretch; gives who handed to whom. */
 function handOver(stretches: readonly Stretch[], capacity: number): [Stretch, Stretch][] {
   let fresh = capacity
-  const pool: Given[] = []
+  let pool: Given[] = []
   const passed: [Stretch, Stretch][] = []
   for (const taker of stretches) {
     let missing = taker.amount
@@ -95,6 +95,7 @@ function handOver(stretches: readonly Stretch[], capacity: number): [Stretch, St
     fresh -= free
     missing -= free
     for (const giver of others) serve(giver)
+    pool = pool.filter(({ left }) => left > 0)
     pool.push({ stretch: taker, left: taker.amount })
   }
   return passed
@@ -105,7 +106,7 @@ function handOver(stretches: readonly Stretch[], capacity: number): [Stretch, St
  * Method: units of a resource pass from task to task; whoever receives waits for the giver. A unit lent out during a
  * pause and taken back cannot be said as a link: both tasks are pinned instead.
  * Gives: any times that keep the problem's links, these links and the pinned starts overfill nothing.
- * Cost: O(stretches squared) per resource at worst.
+ * Cost: O(stretches x capacity) per resource.
  */
 export function resourceOrder(problem: Problem, schedule: Schedule): ResourceOrder {
   const links = new Map<string, Link>()

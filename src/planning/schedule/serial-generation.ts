@@ -1,11 +1,11 @@
 /** Schedules by serial generation under priority rules, each improved backward and forward, then with shaken orders. */
 import { seededRandom } from '../../base/random.ts'
 import { type BackwardPass, backwardOf } from './backward.ts'
-import { type Decoded, type DecodeOutcome, type Decoder, decoderOf, scheduleOf } from './decode.ts'
+import { type Decoded, type DecodeOutcome, type Decoder, decoderOf, scheduleOf, whyStuck } from './decode.ts'
 import { whyImpossible } from './impossible.ts'
-import { linkedBlocks } from './linked-blocks.ts'
+import { type Blocks, linkedBlocks } from './linked-blocks.ts'
 import { type Network, networkOf } from './network.ts'
-import { earlyTimes } from './precedence.ts'
+import { capacityFreeBound } from './precedence.ts'
 import { priorityRanks, ranked } from './priority-rules.ts'
 import type { Problem, ScheduleOutcome } from './problem.ts'
 
@@ -101,13 +101,17 @@ export function serialGeneration(problem: Problem, options: SearchOptions): Sche
   const network = networkOf(problem)
   const impossible = whyImpossible(network)
   if (impossible) return impossible
-  const early = earlyTimes(network, null)
-  if ('lost' in early) {
-    const why = linkedBlocks(network).tight.some(Boolean) ? 'longest wait missed' : 'beyond horizon'
-    return { kind: 'none found', stuck: [early.lost], why }
+  const blocks = linkedBlocks(network)
+  const relaxed = capacityFreeBound(network)
+  if ('lost' in relaxed) {
+    const block = blocks.blockOf[relaxed.lost]!
+    return {
+      kind: 'none found',
+      stuck: blocks.members[block]!,
+      why: whyStuck(network, blocks, block, 'beyond horizon'),
+    }
   }
-  const bound = early.times.finish.reduce((last, at) => Math.max(last, at), problem.start)
-  const search = searchOf(network, Math.max(1, options.effort), bound)
+  const search = searchOf(network, blocks, Math.max(1, options.effort), relaxed.bound)
   for (const rank of priorityRanks(network)) {
     if (!spent(search)) improve(search, tryRank(search, rank))
   }
@@ -124,18 +128,8 @@ export function serialGeneration(problem: Problem, options: SearchOptions): Sche
   }
 }
 
-function searchOf(network: Network, effort: number, bound: number): Search {
-  const blocks = linkedBlocks(network)
+function searchOf(network: Network, blocks: Blocks, effort: number, bound: number): Search {
   const decode = decoderOf(network, blocks)
-  return {
-    network,
-    decode,
-    backward: backwardOf(network, blocks.inside),
-    effort,
-    bound,
-    tried: 0,
-    ended: false,
-    best: null,
-    stuck: null,
-  }
+  const backward = backwardOf(network, blocks.inside)
+  return { network, decode, backward, effort, bound, tried: 0, ended: false, best: null, stuck: null }
 }

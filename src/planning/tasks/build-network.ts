@@ -156,7 +156,8 @@ export function buildNetwork(
   linkSteps(ground)
   linkMade(ground)
   linkWorkTargets(ground)
-  return ground.build.network(fixturesOf(project))
+  const ready = [...project.parts.keys()].map((part) => [part, readyWhole(ground, part)] as const)
+  return ground.build.network(fixturesOf(project), new Map(ready))
 }
 
 function linkWorkTargets(ground: Ground): void {

@@ -106,7 +106,7 @@ export class NetworkBuilder {
   }
 
   /** Everything collected, sorted; the same link is kept once. */
-  network(fixtures: ReadonlyMap<string, number>): TaskNetwork {
+  network(fixtures: ReadonlyMap<string, number>, ready: ReadonlyMap<string, readonly string[]>): TaskNetwork {
     const key = (link: TaskLink): string => JSON.stringify([link.from, link.to, link.lag, link.within])
     const links = new Map(this.#links.map((link) => [key(link), link] as const).reverse())
     const byKey = <T>(a: readonly [string, T], b: readonly [string, T]): number =>
@@ -119,6 +119,7 @@ export class NetworkBuilder {
         .sort(byKey)
         .map(([, hold]) => hold),
       fixtures,
+      ready,
     }
   }
 }

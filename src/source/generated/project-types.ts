@@ -2489,7 +2489,7 @@ export interface StepSource {
    */
   fails?: string | number
   /**
-   * Rework when the test fails.
+   * Hands-on time for rework when the test fails.
    */
   rework?: string | number
   /**

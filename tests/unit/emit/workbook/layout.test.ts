@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest'
 import { addressBook, columnLetters } from '../../../../src/emit/workbook/addresses.ts'
+import { markLooks } from '../../../../src/emit/workbook/marks.ts'
 import { formatCode } from '../../../../src/emit/workbook/number-formats.ts'
 import { pageBreaks } from '../../../../src/emit/workbook/pages.ts'
 import { place } from '../../../../src/emit/workbook/placing.ts'
+import { looks } from '../../../../src/emit/workbook/roles.ts'
 import { columnWidths, rowHeight } from '../../../../src/emit/workbook/room.ts'
 import { mendSheet } from '../../../../src/emit/workbook/sheet-xml.ts'
 import { wrappedLines } from '../../../../src/emit/workbook/text-width.ts'
@@ -98,6 +100,45 @@ describe('pages', () => {
     const kept = breaksOf(rows((at) => at + 1 === free - 1 || at + 1 === free - 2))[0]!
     expect(kept).toBe(free - 2)
   })
+})
+
+describe('looks', () => {
+  it('give every mark a sign of its own, and every mark and role a whole font', () => {
+    const marks = Object.values(markLooks)
+    expect(new Set(marks.map(({ sign }) => sign)).size).toBe(marks.length)
+    for (const { font } of [...marks, ...Object.values(looks)]) {
+      expect(font).toMatchObject({
+        name: 'Calibri',
+        family: 2,
+        size: expect.any(Number),
+        color: { argb: expect.any(String) },
+      })
+    }
+  })
+
+  it('tell work, critical, unattended, away, held and closed apart without colour', () => {
+    const drawn = (mark: keyof typeof markLooks) => {
+      const { fill, border } = markLooks[mark]
+      if (fill.type !== 'pattern') throw new Error('a mark is drawn with an even fill or a pattern')
+      return JSON.stringify([
+        fill.pattern,
+        fill.pattern === 'solid' && luminance(fill.fgColor!.argb!),
+        border?.top?.style,
+      ])
+    }
+    const marks = ['work', 'critical', 'unattended', 'away', 'held', 'closed'] as const
+    expect(new Set(marks.map(drawn)).size).toBe(marks.length)
+  })
+
+  /** Source: ITU-R BT.601 luma, in tenths, as a grey print shows it. */
+  function luminance(argb: string): number {
+    const [red, green, blue] = [2, 4, 6].map((at) => Number.parseInt(argb.slice(at, at + 2), 16)) as [
+      number,
+      number,
+      number,
+    ]
+    return Math.round((0.299 * red + 0.587 * green + 0.114 * blue) / 25.5)
+  }
 })
 
 describe('number formats', () => {

@@ -3,6 +3,8 @@ import { describe, expect, it } from 'vitest'
 import { latestShifted, shiftDays } from '../../../../src/planning/schedule/lag.ts'
 import { never } from '../../../../src/planning/schedule/work-time.ts'
 
+fc.configureGlobal({ seed: 20260202, numRuns: 300 })
+
 const days = fc
   .uniqueArray(fc.integer({ min: 0, max: 12 }), { minLength: 1, maxLength: 9 })
   .map((list) => Int32Array.from(list.sort((a, b) => a - b)))

@@ -3,6 +3,8 @@ import { expect, it } from 'vitest'
 import { Occupation } from '../../../../src/planning/schedule/occupation.ts'
 import { never } from '../../../../src/planning/schedule/work-time.ts'
 
+fc.configureGlobal({ seed: 20260202, numRuns: 300 })
+
 const piece = fc.record({
   open: fc.nat(60),
   length: fc.nat(20),

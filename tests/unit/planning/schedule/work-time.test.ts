@@ -11,6 +11,8 @@ import {
 import { calendar, mode } from './instances.ts'
 import { calendars, modes } from './random-problems.ts'
 
+fc.configureGlobal({ seed: 20260202, numRuns: 300 })
+
 const last = 400
 
 /** The pieces when started exactly at `start`, found minute by minute; `null` where that start is not possible. */

@@ -1,0 +1,25 @@
+import type { Report } from '../diagnostics/message.ts'
+import type { Project } from '../model/project.ts'
+import type { Purchase } from '../model/purchase.ts'
+import type { Results } from '../model/results.ts'
+import type { NoSchedule, TooLong } from '../model/schedule.ts'
+import type { TaskNetwork } from '../model/tasks.ts'
+
+/** Looks at the resolved project. */
+export type ModelCheck = (project: Project, report: Report) => void
+
+/** What is known once the work is laid out, before it is placed in time. */
+export interface Laid {
+  readonly project: Project
+  readonly purchase: Purchase
+  readonly network: TaskNetwork
+  readonly tooLong: readonly TooLong[]
+}
+/** Looks at the network. */
+export type NetworkCheck = (laid: Laid, report: Report) => void
+
+/** Says why there is no schedule. */
+export type UnplacedCheck = (laid: Laid, none: NoSchedule, report: Report) => void
+
+/** Looks at a finished plan. */
+export type ResultCheck = (results: Results, report: Report) => void

@@ -1,0 +1,164 @@
+/** The pipeline from top to bottom: a project file in, a checked plan out. No clock, no saving. */
+import type { Day } from './base/clock.ts'
+import { modelChecks, networkChecks, noSchedule, resultChecks } from './checks/index.ts'
+import { collect, inOrder } from './diagnostics/collector.ts'
+import type { Diagnostic, Report } from './diagnostics/message.ts'
+import type { AssemblyOrder } from './model/assembly.ts'
+import type { Project } from './model/project.ts'
+import type { Purchase } from './model/purchase.ts'
+import type { Results } from './model/results.ts'
+import type { TaskNetwork } from './model/tasks.ts'
+import { orderAssembly } from './planning/assembly/index.ts'
+import { planPurchase } from './planning/buying/index.ts'
+import { computeMoney } from './planning/cost/index.ts'
+import { inspectionLines } from './planning/inspection/inspection-lines.ts'
+import { buildNetwork, plansOf } from './planning/tasks/build-network.ts'
+import { readyTimes } from './planning/timing/ready-times.ts'
+import { scheduleNetwork } from './planning/timing/schedule-network.ts'
+import { plannedSessions } from './planning/timing/sessions.ts'
+import { tooLongTasks } from './planning/timing/too-long.ts'
+import { resolveProject } from './resolve/resolve-project.ts'
+import { type LoadOptions, loadSource, type Source } from './source/load.ts'
+import { whyDisordered } from './verify/why-disordered.ts'
+import { whyInfeasible } from './verify/why-infeasible.ts'
+import { whyUnbalanced } from './verify/why-unbalanced.ts'
+
+/** How a project is compiled. */
+export interface CompileOptions extends LoadOptions {
+  /** First day, instead of the project's own start. */
+  readonly date?: Day
+  /** Most schedules tried; 200 where not said. */
+  readonly effort?: number
+  readonly seed?: number
+}
+
+/** What checking gives: the project where it could be read, all that was said, and the texts it was said of. */
+export interface Checked {
+  readonly project: Project | null
+  readonly diagnostics: readonly Diagnostic[]
+  readonly texts: ReadonlyMap<string, string>
+}
+
+/** What planning gives: results only where there is no error. */
+export interface Planned extends Checked {
+  readonly results: Results | null
+}
+
+interface Laid {
+  readonly project: Project
+  readonly purchase: Purchase
+  readonly orders: ReadonlyMap<string, AssemblyOrder>
+  readonly network: TaskNetwork
+}
+
+interface Stage<T> {
+  readonly value: T | null
+  readonly diagnostics: readonly Diagnostic[]
+}
+
+const hasError = (diagnostics: readonly Diagnostic[]): boolean =>
+  diagnostics.some(({ level }) => level === 'error')
+
+/** Runs one stage; it has a value only where nothing in it was an error. */
+function stage<T>(run: (report: Report) => T): Stage<T> {
+  const { report, diagnostics } = collect()
+  const value = run(report)
+  const said = diagnostics()
+  return { value: hasError(said) ? null : value, diagnostics: said }
+}
+
+function resolveStage(source: Source, options: CompileOptions): Stage<Project> {
+  return stage((report) => {
+    const project = resolveProject(source, report, options.date ?? null)
+    for (const check of modelChecks) check(project, report)
+    return project
+  })
+}
+
+function layStage(project: Project): Stage<Laid> {
+  return stage((report) => {
+    const purchase = planPurchase(project)
+    const orders = new Map(plansOf(project).map((plan) => [plan.of ?? '', orderAssembly(plan, project)]))
+    const network = buildNetwork(project, purchase, orders)
+    const laid = { project, purchase, orders, network, tooLong: tooLongTasks(project, network) }
+    for (const check of networkChecks) check(laid, report)
+    return laid
+  })
+}
+
+function planStage(laid: Laid, options: CompileOptions): Stage<Results | null> {
+  return stage((report) => {
+    const { project, purchase, orders, network } = laid
+    const schedule = scheduleNetwork(project, network, {
+      effort: options.effort ?? 200,
+      seed: options.seed ?? 1,
+    })
+    if ('kind' in schedule) {
+      noSchedule({ ...laid, tooLong: [] }, schedule, report)
+      return null
+    }
+    const results: Results = {
+      project,
+      purchase,
+      orders,
+      network,
+      schedule,
+      money: computeMoney(project, purchase, network),
+      sessions: plannedSessions(project, network, schedule),
+      readyAt: readyTimes(project, network, schedule),
+      inspection: inspectionLines(project),
+    }
+    proveOrFail(results)
+    for (const check of resultChecks) check(results, report)
+    return results
+  })
+}
+
+/** What was planned is proved again from the rules; a broken rule is a fault in fettle, never a diagnostic. */
+function proveOrFail(results: Results): void {
+  const { project, purchase, network, schedule, money, orders } = results
+  const orderly = plansOf(project).map((plan) => whyDisordered(plan, orders.get(plan.of ?? '')?.order ?? []))
+  const fault = [
+    ...orderly,
+    whyInfeasible(project, network, schedule),
+    whyUnbalanced(project, purchase, money),
+  ].find((why) => why !== null)
+  if (fault) throw new Error(`the plan does not keep its own rules: ${fault}`)
+}
+
+/** Reads and checks a project: everything that can be said without placing the work in time. */
+export function check(file: string, options: CompileOptions = {}): Checked {
+  return upToLaid(file, options)
+}
+
+function upToLaid(file: string, options: CompileOptions): Checked & { readonly laid: Laid | null } {
+  const { source, diagnostics, texts } = loadSource(file, options)
+  if (!source) return { project: null, laid: null, diagnostics, texts }
+  const resolved = resolveStage(source, options)
+  if (!resolved.value)
+    return {
+      project: null,
+      laid: null,
+      diagnostics: inOrder([...diagnostics, ...resolved.diagnostics]),
+      texts,
+    }
+  const laid = layStage(resolved.value)
+  return {
+    project: resolved.value,
+    laid: laid.value,
+    diagnostics: inOrder([...diagnostics, ...resolved.diagnostics, ...laid.diagnostics]),
+    texts,
+  }
+}
+
+/** Plans a project: checks it, buys, orders, schedules, counts the money, and proves the result. */
+export function plan(file: string, options: CompileOptions = {}): Planned {
+  const { laid, ...checked } = upToLaid(file, options)
+  if (!laid) return { ...checked, results: null }
+  const planned = planStage(laid, options)
+  return {
+    ...checked,
+    diagnostics: inOrder([...checked.diagnostics, ...planned.diagnostics]),
+    results: planned.value ?? null,
+  }
+}

@@ -1,0 +1,45 @@
+import type { Instant } from '../base/clock.ts'
+import type { Place } from '../base/place.ts'
+import type { AssemblyOrder } from './assembly.ts'
+import type { Money } from './money.ts'
+import type { Project } from './project.ts'
+import type { Purchase } from './purchase.ts'
+import type { PlanSchedule, Session } from './schedule.ts'
+import type { TaskNetwork } from './tasks.ts'
+
+/** Everything planning found out about a project that has no error. */
+export interface Results {
+  readonly project: Project
+  readonly purchase: Purchase
+  /** Orders by assembly; `''` is the device. */
+  readonly orders: ReadonlyMap<string, AssemblyOrder>
+  readonly network: TaskNetwork
+  readonly schedule: PlanSchedule
+  readonly money: Money
+  /** Sessions in which something is done, by time. */
+  readonly sessions: readonly Session[]
+  /** When the last of each part that is needed is there; the project's start where all is on the shelf. */
+  readonly readyAt: ReadonlyMap<string, Instant>
+  /** What is measured, part by part and step by step. */
+  readonly inspection: readonly InspectionLine[]
+}
+
+/** One characteristic to be measured or looked at. */
+export interface InspectionLine {
+  /** Number over the whole project, from 1. */
+  readonly number: number
+  /** A part, or the assembly of a step. */
+  readonly of: string
+  readonly feature: string
+  /** As on the drawing. */
+  readonly requirement: string
+  /** Limits in `unit`; `null` where the requirement gives none in figures. */
+  readonly lower: number | null
+  readonly upper: number | null
+  readonly unit: string | null
+  /** How it is measured or looked at. */
+  readonly method: string | null
+  /** How many pieces are measured. */
+  readonly pieces: number
+  readonly at: Place
+}
