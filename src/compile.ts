@@ -17,11 +17,16 @@ import { readyTimes } from './planning/timing/ready-times.ts'
 import { scheduleNetwork } from './planning/timing/schedule-network.ts'
 import { plannedSessions } from './planning/timing/sessions.ts'
 import { tooLongTasks } from './planning/timing/too-long.ts'
+import { buildReport } from './report/build-report.ts'
+import type { Workbook } from './report/cells.ts'
+import { buildWorkbook } from './report/index.ts'
+import type { ReportModel } from './report/report-model.ts'
 import { resolveProject } from './resolve/resolve-project.ts'
 import { type LoadOptions, loadSource, type Source } from './source/load.ts'
 import { whyDisordered } from './verify/why-disordered.ts'
 import { whyInfeasible } from './verify/why-infeasible.ts'
 import { whyUnbalanced } from './verify/why-unbalanced.ts'
+import { version } from './version.ts'
 
 /** How a project is compiled. */
 export interface CompileOptions extends LoadOptions {
@@ -161,4 +166,19 @@ export function plan(file: string, options: CompileOptions = {}): Planned {
     diagnostics: inOrder([...checked.diagnostics, ...planned.diagnostics]),
     results: planned.value ?? null,
   }
+}
+
+/** A plan with its report and workbook, ready for any emitter; both `null` where there is an error. */
+export interface PlanReport extends Planned {
+  readonly report: ReportModel | null
+  readonly workbook: Workbook | null
+}
+
+/** Plans a project and tells it: the facts for JSON and terminal, the finished grids for the workbook. */
+export function planReport(file: string, options: CompileOptions = {}): PlanReport {
+  const planned = plan(file, options)
+  if (!planned.results) return { ...planned, report: null, workbook: null }
+  const told = { results: planned.results, findings: planned.diagnostics, fettle: version }
+  const workbook = buildWorkbook(told)
+  return { ...planned, report: buildReport(told, workbook.sheets), workbook }
 }

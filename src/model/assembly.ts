@@ -88,11 +88,11 @@ export interface Step extends Labour {
 
 /** A constraint on the order of steps of one assembly, with the statement it comes from. */
 export type OrderConstraint =
-  /** `step` needs `needs` done before: the thing it touches must be there. */
+  /** One of `needs` is done before `step`: the thing it touches must be there, and one copy of it is enough. */
   | {
       readonly form: 'presence'
       readonly step: string
-      readonly needs: string
+      readonly needs: readonly string[]
       readonly at: Place
       readonly why: Why
     }
@@ -104,7 +104,7 @@ export type OrderConstraint =
       readonly at: Place
       readonly why: Why
     }
-  /** `step` is done before the last of `of` is done. */
+  /** `step` is done before the last of `of` is done; never holds the step back where it is one of them. */
   | {
       readonly form: 'before last of'
       readonly step: string
@@ -112,12 +112,23 @@ export type OrderConstraint =
       readonly at: Place
       readonly why: Why
     }
-  /** The opening is open when `step` begins; only where a written step opens it again. */
+  /** One of the openings is open when `step` begins; only where a written step opens one of them again. */
   | {
       readonly form: 'while open'
       readonly step: string
       readonly body: string
       readonly openings: readonly string[]
+      /** Holds only once all of these are done; empty: always. */
+      readonly once: readonly string[]
+      readonly at: Place
+      readonly why: Why
+    }
+  /** The opening is shut when `step` begins: what opens again finds it shut. */
+  | {
+      readonly form: 'while shut'
+      readonly step: string
+      readonly body: string
+      readonly opening: string
       readonly at: Place
       readonly why: Why
     }
@@ -127,7 +138,6 @@ export type Why =
   | 'in'
   | 'through'
   | 'on'
-  | 'put'
   | 'shut'
   | 'open'
   | 'after'
@@ -135,26 +145,41 @@ export type Why =
   | 'before_last_of'
   | 'reaches'
   | 'needs'
-  | 'test'
-  | 'with'
+  | 'within'
+
+/** A statement that holds nothing back, because no step shuts the opening. */
+export interface VoidRule {
+  readonly step: string
+  readonly body: string
+  readonly opening: string
+  readonly at: Place
+  readonly why: Why
+}
+
+/** A link between two steps that a constraint needs. */
+export interface OrderLink {
+  readonly before: string
+  readonly after: string
+  readonly constraint: OrderConstraint
+}
 
 /** What planning the order of one assembly gives. */
 export interface AssemblyOrder {
   readonly of: string | null
+  readonly at: Place
   readonly constraints: readonly OrderConstraint[]
-  /** Step ids in the order taken; `null`: no order exists. */
+  /** Step ids in the order taken; `null`: no order exists, or none was found (`proved` tells). */
   readonly order: readonly string[] | null
   /** Links between steps that the constraints need, each disjunction settled as in `order`. */
-  readonly links: readonly {
-    readonly before: string
-    readonly after: string
-    readonly constraint: OrderConstraint
-  }[]
-  /** Where there is none: constraints that cannot hold together. */
+  readonly links: readonly OrderLink[]
+  /** Where there is none: constraints that cannot hold together, in the order of the ring where they form one. */
   readonly conflict: readonly OrderConstraint[]
-  /** Constraints that say nothing because no step shuts the opening. */
-  readonly void: readonly OrderConstraint[]
-  /** Whether all states were searched, so that `order` is the best by the criteria or the conflict is certain. */
+  /** Steps that wait for each other, where the conflict is a plain ring: one per constraint of `conflict`. */
+  readonly ring: readonly string[] | null
+  /** Whether no constraint of `conflict` can be spared: without any one of them the rest can hold together. */
+  readonly minimal: boolean
+  readonly void: readonly VoidRule[]
+  /** Whether all states that matter were searched: `order` is the best by the criteria, or the conflict is certain. */
   readonly proved: boolean
   readonly turns: number
   readonly toolChanges: number

@@ -137,7 +137,8 @@ export interface LeftOver {
   readonly known: Cents
 }
 
-interface Share {
+/** Part of a total; all shares of a table add up to what is known of it. */
+export interface Share {
   readonly known: Cents
   /** Ids of sources without a price. */
   readonly unknown: readonly string[]
@@ -152,6 +153,7 @@ export interface ProcessShare extends Share {
 }
 
 export interface VendorShare extends Share {
+  /** `null`: nobody is known to sell it. */
   readonly vendor: string | null
 }
 

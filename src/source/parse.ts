@@ -1,4 +1,12 @@
-import { type Document, LineCounter, parseDocument, type Node as YamlNode } from 'yaml'
+import {
+  Composer,
+  type CST,
+  type Document,
+  LineCounter,
+  Parser,
+  YAMLParseError,
+  type Node as YamlNode,
+} from 'yaml'
 import { src } from '../diagnostics/catalogue/src.ts'
 import type { Report } from '../diagnostics/message.ts'
 import { firstControl, topOf } from './decode.ts'
@@ -44,19 +52,26 @@ export function parse(file: string, text: string, report: Report): Parsed {
 
 /** The text as the library reads it; `null` when it nests deeper than this computer can follow. */
 function documentOf({ text, lines }: Page): Document | null {
+  const composer = new Composer({ version: '1.2', schema: 'core', merge: false, uniqueKeys: false })
+  const tokens = untilHopeless(new Parser(lines.addNewLine).parse(text))
   try {
-    return parseDocument(text, {
-      lineCounter: lines,
-      version: '1.2',
-      schema: 'core',
-      merge: false,
-      uniqueKeys: false,
-      prettyErrors: false,
-      logLevel: 'error',
-    })
+    const [first, second] = composer.compose(tokens, true, text.length)
+    if (first && second)
+      first.errors.push(new YAMLParseError(second.range.slice(0, 2) as [number, number], 'MULTIPLE_DOCS', ''))
+    return first ?? null
   } catch (fault) {
     if (fault instanceof RangeError) return null
     throw fault
+  }
+}
+
+/** Stops after some faults: only the first is said, and each later one costs as much as a hundred sound tokens. */
+function* untilHopeless(tokens: Iterable<CST.Token>): Generator<CST.Token> {
+  let faults = 0
+  for (const token of tokens) {
+    yield token
+    if (token.type === 'error') faults += 1
+    if (faults >= 20) return
   }
 }
 

@@ -17,6 +17,9 @@ import { behind, type Page, placeOf, textOf } from './spot.ts'
 /** How many values a file may spell out, repeated ones counted each time. */
 export const valueLimit = 200_000
 
+/** How many faults of one file are listed. */
+const faultLimit = 100
+
 /** What the walk over one file carries along. */
 interface Walk {
   readonly page: Page
@@ -29,6 +32,7 @@ interface Walk {
   /** Finished marked values with the count of what they spell out. */
   readonly done: Map<YamlNode, { readonly value: unknown; readonly count: number; readonly depth: number }>
   count: number
+  faults: number
   full: boolean
 }
 
@@ -43,21 +47,32 @@ export function plainTree(
   root: YamlNode,
   report: Report,
 ): unknown {
+  const base = { page, aliases, anchors: new Map(), open: new Set<YamlNode>(), done: new Map() }
   const walk: Walk = {
-    page,
-    aliases,
-    report,
-    anchors: new Map(),
-    open: new Set(),
-    done: new Map(),
+    ...base,
     count: 0,
+    faults: 0,
     full: false,
+    report: (entry, at, facts) =>
+      limited(
+        walk,
+        () => report(entry, at, facts),
+        () => report(src.moreFaults, at, { limit: faultLimit }),
+      ),
   }
   if (!isMap(root)) {
     report(src.notAMap, placeOf(page, root), { found: isSeq(root) ? 'a list' : 'a text or number' })
     return null
   }
   return plain(walk, root, 0, false)
+}
+
+/** Passes findings on up to a limit, then ends the walk: so many mostly have one cause, and each may cost a search. */
+function limited(walk: Walk, tell: () => void, tellLast: () => void): void {
+  walk.faults += 1
+  if (walk.faults <= faultLimit) tell()
+  else if (!walk.full) tellLast()
+  walk.full ||= walk.faults > faultLimit
 }
 
 function plain(walk: Walk, node: unknown, depth: number, underPrice: boolean): unknown {

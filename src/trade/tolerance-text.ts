@@ -1,4 +1,4 @@
-import { inUnit, type Quantity } from '../base/quantity.ts'
+import { inUnit } from '../base/quantity.ts'
 import { isFault } from '../base/quantity-fault.ts'
 import { readSharing } from '../base/three-point.ts'
 
@@ -25,11 +25,10 @@ export function readLimits(text: string): Limits | null {
 function limits(nominal: string, down: string, up: string): Limits | null {
   const read = readSharing([nominal, down, up], 'length')
   if (isFault(read)) return null
-  const [middle, low, high] = read as readonly [Quantity, Quantity, Quantity]
-  const unit = high.unit
-  const [lower, upper] = [
-    inUnit(middle.value.add(low.value), unit),
-    inUnit(middle.value.add(high.value), unit),
-  ]
+  const [middle, low, high] = read
+  if (!middle || !low || !high) return null
+  const { unit } = high
+  const lower = inUnit(middle.value.add(low.value), unit)
+  const upper = inUnit(middle.value.add(high.value), unit)
   return lower && upper ? { lower: lower.valueOf(), upper: upper.valueOf(), unit } : null
 }

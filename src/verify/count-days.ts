@@ -18,10 +18,9 @@ const mondayToFriday: DayPattern = { weekly: [true, true, true, true, true, fals
  *   `transitDays` carrier days. Advancing by n takes the n-th such day strictly after; advancing by 0 stays, even on
  *   a day that is none.
  * - Goods can be used from `post` on the arrival day, and never before the order itself.
- * - Outside work with `outDays` above 0: the parcel is posted on the day of the order if that is a carrier day and the
- *   clock reads less than `cutoff`, else on the next carrier day. It reaches the vendor on the posting day advanced by
- *   `outDays` carrier days, and day 0 is the first vendor day on or after that. With `outDays` 0 the parts are handed
- *   over as an order is.
+ * - Outside work with `outDays` above 0: the parcel is posted on the day that would be day 0 of an order (a vendor day,
+ *   by the vendor's cutoff). It is there on the posting day advanced by `outDays` carrier days, and day 0 is the first
+ *   vendor day on or after that. With `outDays` 0 the parts are handed over as an order is.
  */
 export function usableFrom(order: Instant, delivery: Delivery, vendor: Vendor): Instant | null {
   const day0 =
@@ -39,7 +38,7 @@ export function workingDaysLater(from: Instant, days: number): Instant {
 
 /** Day 0 of outside work: the first vendor day on or after the parcel has come. */
 function reached(order: Instant, delivery: Delivery, vendor: Vendor): Day | null {
-  const posted = counted(order, vendor.carrier, vendor.cutoff)
+  const posted = counted(order, vendor.days, vendor.cutoff)
   const there = advanced(vendor.carrier, posted, delivery.outDays)
   return there === null ? null : onOrAfter(vendor.days, there)
 }

@@ -1,32 +1,37 @@
+import Fraction from 'fraction.js'
 import { currencies } from '../base/currencies.ts'
-import type { Money, Share, Total } from '../model/money.ts'
+import type { Cause, Money, Total } from '../model/money.ts'
 import type { Project } from '../model/project.ts'
-import type { Cart, Cents, Purchase } from '../model/purchase.ts'
-import { sumOf } from './exact.ts'
-import { list, sameIds, whyMiscarted } from './why-miscarted.ts'
-import { whyMischarged } from './why-mischarged.ts'
+import type { Cents, Purchase } from '../model/purchase.ts'
+import { idList, portion, sameIds, sumOf } from './exact.ts'
+import { whyMisbought } from './why-misbought.ts'
+import { whyMiscarted } from './why-miscarted.ts'
 import { first } from './why-misplaced.ts'
-
-interface Entry {
-  readonly id: string
-  readonly amount: Cents | null
-}
+import { whyMissliced } from './why-missliced.ts'
 
 /**
- * Why purchase and money do not add up, as one sentence, or `null`. From the lines upward in whole minor units: lines,
- * carts, charges, the five totals, the balance, and the tables by part, process, vendor and device.
- * Reading: what a line without a full landed price costs is unknown whole; `byVendor` is cash, the other tables are
- * what is charged. A charge for no part may stand under any name in the table by part.
+ * Why purchase and money do not add up, as one sentence, or `null`. From the lines upward in whole minor units:
+ * lines, carts, sources and their parts, the five totals, the balance, and the tables by part, process, vendor and
+ * device. What is unknown must be named wherever it counts; it is never zero unsaid.
  */
 export function whyUnbalanced(project: Project, purchase: Purchase, money: Money): string | null {
   return (
     whyOtherMoney(project, money) ??
+    whyMisbought(project, purchase) ??
     whyMiscarted(project, purchase) ??
-    whyMischarged(purchase, money) ??
-    whyTotalsWrong(purchase, money) ??
+    whyMissliced(purchase, money) ??
+    whyTotalsWrong(money) ??
     whyNoBalance(money) ??
-    whySharesWrong(project, purchase, money)
+    whyTablesWrong(project, money) ??
+    whyLossWrong(project, money)
   )
+}
+
+/** Something that counts towards a sum: whose it is, what is known of it, and the source it hangs on if unknown. */
+interface Entry {
+  readonly key: string
+  readonly known: Cents
+  readonly unknown: string | null
 }
 
 function whyOtherMoney({ device }: Project, { currency, digits }: Money): string | null {
@@ -35,24 +40,30 @@ function whyOtherMoney({ device }: Project, { currency, digits }: Money): string
   return own === digits ? null : `${currency} has ${own} minor digits, not ${digits}`
 }
 
-function whyTotalsWrong({ carts }: Purchase, money: Money): string | null {
-  const lines = carts.flatMap((cart) => cart.lines.map(({ id, landed }) => ({ id, amount: landed })))
-  const hours = money.charges.filter(({ from }) => from.kind === 'hours')
+function whyTotalsWrong(money: Money): string | null {
+  const from = (...kinds: string[]): Entry[] =>
+    money.sources
+      .filter(({ kind }) => kinds.includes(kind))
+      .map(({ id, known, amount }) => ({ key: id, known, unknown: amount === null ? id : null }))
   return (
-    whyTotalWrong('cash', money.cash, lines) ??
-    whyTotalWrong('charged', money.charged, money.charges) ??
-    whyTotalWrong('left over', money.leftOver, money.leftovers) ??
-    whyTotalWrong('drawn from own stock', money.fromOwnStock, money.drawn) ??
-    whyTotalWrong('hours at rate', money.hoursAtRate, hours)
+    whyTotalWrong('cash', money.cash, from('line', 'missing')) ??
+    whyTotalWrong('drawn from own stock', money.fromOwnStock, from('own stock')) ??
+    whyTotalWrong('hours at rate', money.hoursAtRate, from('hours')) ??
+    whyTotalWrong('charged', money.charged, money.charges.map(entryOf)) ??
+    whyTotalWrong('left over', money.leftOver, money.leftovers.map(entryOf))
   )
 }
 
+function entryOf(part: Money['charges'][number] | Money['leftovers'][number]): Entry {
+  return { key: part.id, known: part.known, unknown: part.amount === null ? part.slice.source : null }
+}
+
 function whyTotalWrong(name: string, total: Total, entries: readonly Entry[]): string | null {
-  const known = sumOf(entries.map(({ amount }) => amount))
-  if (total.known !== known) return `${name} says ${total.known}; its lines add up to ${known}`
-  const unknown = entries.filter(({ amount }) => amount === null).map(({ id }) => id)
+  const known = sumOf(entries.map((entry) => entry.known))
+  if (total.known !== known) return `${name} says ${total.known}; it adds up to ${known}`
+  const unknown = entries.flatMap((entry) => entry.unknown ?? [])
   if (sameIds(total.unknown, unknown)) return null
-  return `${name} names as unknown ${list(total.unknown)}; without an amount are ${list(unknown)}`
+  return `${name} names as unknown ${idList(total.unknown)}; without a price are ${idList(unknown)}`
 }
 
 function whyNoBalance({
@@ -69,48 +80,73 @@ function whyNoBalance({
   return `cash, own stock and hours make ${came}; charged and left over make ${went}`
 }
 
-function whySharesWrong(project: Project, { carts }: Purchase, money: Money): string | null {
-  const parts = money.charges.flatMap(({ part, amount }) => (part === null ? [] : [{ id: part, amount }]))
-  const processes = money.charges.map(({ process, amount }) => ({ id: process, amount }))
+interface Row extends Total {
+  readonly key: string
+}
+
+function whyTablesWrong(project: Project, money: Money): string | null {
+  const causes = money.charges.map((charge) => ({ ...entryOf(charge), key: causeKey(charge.cause) }))
+  const processes = money.charges.map((charge) => ({ ...entryOf(charge), key: charge.process }))
+  const vendors = money.sources.flatMap((source): Entry[] => {
+    if (source.kind !== 'line' && source.kind !== 'missing') return []
+    const key = source.kind === 'line' ? source.vendor : 'nobody known'
+    return [{ key, known: source.known, unknown: source.amount === null ? source.id : null }]
+  })
   return (
-    whyTableWrong('part', money.byPart, parts) ??
-    whySumWrong('part', money.byPart, money.charged.known) ??
-    whyTableWrong('process', money.byProcess, processes) ??
-    whySumWrong('process', money.byProcess, money.charged.known) ??
-    whyTableWrong('vendor', money.byVendor, carts.flatMap(linesOfVendor)) ??
-    whySumWrong('vendor', money.byVendor, money.cash.known) ??
+    whyTableWrong(
+      'part',
+      money.byPart.map((row) => ({ ...row, key: causeKey(row.cause) })),
+      causes,
+    ) ??
+    whyTableWrong(
+      'process',
+      money.byProcess.map((row) => ({ ...row, key: row.process })),
+      processes,
+    ) ??
+    whyTableWrong(
+      'vendor',
+      money.byVendor.map((row) => ({ ...row, key: row.vendor ?? 'nobody known' })),
+      vendors,
+    ) ??
     whyDevicesWrong(project, money)
   )
 }
 
-function linesOfVendor(cart: Cart): Entry[] {
-  return cart.lines.map(({ landed }) => ({ id: cart.vendor, amount: landed }))
-}
-
-function whyTableWrong(name: string, shares: readonly Share[], entries: readonly Entry[]): string | null {
-  const byId = new Map<string, Entry[]>()
-  for (const entry of entries) byId.set(entry.id, [...(byId.get(entry.id) ?? []), entry])
-  return first([...byId], ([id, own]) => {
-    const named = shares.filter((share) => share.id === id)
-    const says = `the table by ${name}: \`${id}\``
-    if (named.length !== 1) return `${says} stands ${named.length} times`
-    const amount = sumOf(own.map((entry) => entry.amount))
-    if (named[0]!.amount !== amount) return `${says} says ${named[0]!.amount}; its lines add up to ${amount}`
-    const unknown = own.some((entry) => entry.amount === null)
-    if (named[0]!.unknown === unknown) return null
-    return `${says} ${unknown ? 'hides an unknown price' : 'is marked unknown and is not'}`
-  })
-}
-
-function whySumWrong(name: string, shares: readonly Share[], total: Cents): string | null {
-  const sum = sumOf(shares.map(({ amount }) => amount))
-  return sum === total ? null : `the shares by ${name} add up to ${sum}, not to ${total}`
+/** Each group of entries is one row of the table, and no row stands for none. */
+function whyTableWrong(name: string, rows: readonly Row[], entries: readonly Entry[]): string | null {
+  const groups = new Map<string, Entry[]>(rows.map(({ key }) => [key, []]))
+  if (groups.size < rows.length) return `a row of the table by ${name} stands twice`
+  for (const entry of entries) {
+    const own = groups.get(entry.key)
+    if (!own) return `the table by ${name} lacks \`${entry.key}\``
+    own.push(entry)
+  }
+  return first(rows, (row) => whyTotalWrong(`\`${row.key}\` by ${name}`, row, groups.get(row.key)!))
 }
 
 function whyDevicesWrong({ device }: Project, { byDevice, charged }: Money): string | null {
-  if (byDevice.length !== device.qty) return `there are ${byDevice.length} shares for ${device.qty} devices`
-  const wrong = whySumWrong('device', byDevice, charged.known)
-  if (wrong !== null) return wrong
-  const hidden = charged.unknown.length > 0 ? byDevice.find(({ unknown }) => !unknown) : undefined
-  return hidden ? `the share of device \`${hidden.id}\` hides an unknown price` : null
+  const numbers = new Set(byDevice.map((share) => share.device))
+  const all = Array.from({ length: device.qty }, (_, i) => i).every((i) => numbers.has(i))
+  if (!all || byDevice.length !== device.qty)
+    return `the ${byDevice.length} shares are not one for each device`
+  const known = sumOf(byDevice.map((share) => share.known))
+  if (known !== charged.known) return `the shares by device add up to ${known}, not to ${charged.known}`
+  const named = byDevice.flatMap((share) => share.unknown)
+  if (sameIds(named, charged.unknown)) return null
+  return `the shares by device name as unknown ${idList(named)}, not ${idList(charged.unknown)}`
+}
+
+/** Attempts x (1 / yield - 1). */
+function whyLossWrong({ parts }: Project, { expectedLoss }: Money): string | null {
+  return first(expectedLoss, ({ part, attempts, yield: good, amount }) => {
+    const says = `the expected loss of \`${part}\``
+    const own = parts.get(part)?.yield
+    if (own && !own.equals(good)) return `${says} counts with a yield of ${good}, the part has ${own}`
+    const loss = attempts === null ? null : portion(attempts, new Fraction(1).div(good).sub(1))
+    return amount === loss ? null : `${says} says ${amount} and is ${loss}`
+  })
+}
+
+function causeKey(cause: Cause): string {
+  return cause.kind === 'device' ? 'the device' : `${cause.kind} ${cause.id}`
 }

@@ -271,6 +271,13 @@ export const src = {
     mend: () => 'remove the line; files are read as YAML 1.2',
     why: 'Under other rules the same words mean something else: `no` would become false.',
   }),
+  moreFaults: message<{ limit: number }>({
+    code: 'SRC35',
+    level: 'error',
+    says: (p) => `the file has more than ${p.limit} faults; from here on none is listed`,
+    mend: () => 'mend those above, then check again',
+    why: 'So many faults mostly have one cause, such as the wrong file.',
+  }),
 } as const
 
 /** A text in quotes as YAML takes it. */

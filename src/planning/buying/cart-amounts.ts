@@ -76,10 +76,10 @@ export function addKnown(amounts: readonly (Cents | null)[]): Cents | null {
 
 /** Value of the known goods in the vendor's currency; exact. */
 function knownValue(lines: readonly Goods[], vendor: Vendor, rate: Fraction | null): Fraction {
-  return lines.reduce((sum, line) => sum.add(valueOf(line, vendor, rate) ?? 0), new Fraction(0))
+  return lines.reduce((sum, line) => sum.add(worthOf(line, vendor, rate) ?? 0), new Fraction(0))
 }
 
-function valueOf(line: Goods, vendor: Vendor, rate: Fraction | null): Fraction | null {
+function worthOf(line: Goods, vendor: Vendor, rate: Fraction | null): Fraction | null {
   if (line.goodsForeign === null) return null
   const value = majorUnits(line.goodsForeign, minorDigits(line.offer.currency))
   if (line.offer.currency === vendor.currency) return value

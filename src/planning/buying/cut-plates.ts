@@ -53,10 +53,14 @@ const manners: readonly Manner[] = [
  * Cost: O(pieces x rows).
  */
 export function cutPlates(pieces: readonly Piece[], plate: PlateSize, have: Fraction): Packing {
-  // One blade cuts a plate: the widest cut asked for.
-  const kerf = pieces.reduce((most, piece) => (piece.kerf.gt(most) ? piece.kerf : most), new Fraction(0))
+  const kerf = widestCut(pieces)
   const plans = manners.map((manner) => packRows(pieces, plate, have, kerf, manner))
   return plans.reduce((best, plan) => (fewer(plan, best) ? plan : best))
+}
+
+/** One blade cuts a plate: the widest cut that any of its pieces asks for. */
+export function widestCut(pieces: readonly { readonly kerf: Fraction }[]): Fraction {
+  return pieces.reduce((most, { kerf }) => (kerf.gt(most) ? kerf : most), new Fraction(0))
 }
 
 function fewer(plan: Packing, than: Packing): boolean {

@@ -3,7 +3,7 @@ import type { Project, Size } from '../../model/project.ts'
 import type { CutPieces, CuttingPlan, Missing } from '../../model/purchase.ts'
 import { amountPlans, summed } from './amounts.ts'
 import { cutBars } from './cut-bars.ts'
-import { cutPlates } from './cut-plates.ts'
+import { cutPlates, widestCut } from './cut-plates.ts'
 import { type AmountNeed, type CutNeed, materialNeeds, missingMaterial } from './material-needs.ts'
 import { type Packing, smaller } from './packing.ts'
 import { compareIds, started } from './started.ts'
@@ -45,7 +45,7 @@ function cutPlan(needs: readonly CutNeed[]): CuttingPlan {
   const large = new Set(packing.tooLarge)
   const pieces = needs
     .filter(({ part }) => !large.has(part))
-    .map((need) => piecesOf(need, packing, shareOf(need, form.size)))
+    .map((need) => piecesOf(need, packing, shareOf(need, form.size, widestCut(needs))))
   const { units, tooLarge } = packing
   return summed({ material: material.id, form: form.id, pieces, units, tooLarge })
 }
@@ -61,7 +61,7 @@ function pack(needs: readonly CutNeed[], size: Size, have: Fraction): Packing {
 }
 
 /** One piece with its cut as a share of a whole unit, never above 1. */
-function shareOf({ length, width, kerf }: CutNeed, size: Size): Fraction {
+function shareOf({ length, width, kerf }: CutNeed, size: Size, widest: Fraction): Fraction {
   const one = new Fraction(1)
   if (size.shape === 'bar') return smaller(length.add(kerf).div(size.length.value), one)
   if (size.shape !== 'plate' && size.shape !== 'block') return one

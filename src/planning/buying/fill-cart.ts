@@ -2,7 +2,7 @@ import { minorDigits } from '../../base/money.ts'
 import type { ThreePoint } from '../../base/three-point.ts'
 import type { Project, Target, Vendor } from '../../model/project.ts'
 import type { Cart, CartLine } from '../../model/purchase.ts'
-import { type CartAmounts, cartAmounts, type Goods } from './cart-amounts.ts'
+import { cartAmounts, type Goods } from './cart-amounts.ts'
 import { chooseQuantity } from './choose-quantity.ts'
 import { broughtHome, rateOf } from './exchange.ts'
 import { shareCart } from './share-cart.ts'
@@ -21,7 +21,7 @@ export function fillCart(project: Project, id: string, wants: readonly Want[]): 
   const amounts = cartAmounts(project, vendor, lines)
   const landed = shareCart(amounts, lines)
   const full = lines.map(({ needs: _, ...line }, k): CartLine => ({ ...line, ...landed[k]! }))
-  return { ...amounts, ...identity(id, vendor, lines), ...daysOf(vendor, lines), ...knownOf(amounts, full) }
+  return { ...amounts, ...identity(id, vendor, lines), ...daysOf(vendor, lines), ...knownOf(full) }
 }
 
 function goodsOf(project: Project, want: Want): Line {
@@ -67,10 +67,7 @@ function likelyDays({ likely }: ThreePoint): number {
   return Number(likely.ceil().n)
 }
 
-function knownOf({ total }: CartAmounts, lines: readonly CartLine[]) {
+function knownOf(lines: readonly CartLine[]) {
   const known = lines.reduce((sum, line) => sum + line.known, 0)
-  const unpriced = lines.filter(({ goods }) => goods === null).map(({ id }) => id)
-  // With every line known only the vendor's own currency can lack a rate; then no line is complete.
-  const unknown = unpriced.length > 0 || total !== null ? unpriced : lines.map(({ id }) => id)
-  return { lines, known, unknown }
+  return { lines, known, unknown: lines.filter(({ goods }) => goods === null).map(({ id }) => id) }
 }

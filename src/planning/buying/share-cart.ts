@@ -13,12 +13,12 @@ const names = ['freight', 'surcharge', 'duty', 'tax', 'clearance'] as const
 
 /**
  * The cart's amounts divided over its lines by value, as differences of rounded running totals; alike where all values
- * are zero. With an unknown price among several lines no share of an amount above zero is final: it is `null`, and the
- * amount counts in `known` of the lines with known goods (of all alike where none is known).
+ * are zero. With an unknown price among the lines no share of an amount above zero is final: it is `null`, and the amount
+ * counts in `known` of the lines with known goods (of all alike where none is known).
  */
 export function shareCart(amounts: CartAmounts, lines: readonly Goods[]): Landed[] {
   const weights = knownWeights(lines)
-  const final = lines.length === 1 || lines.every(({ goods }) => goods !== null)
+  const final = lines.every(({ goods }) => goods !== null)
   const shares = names.map((name) => shareOut(amounts[name] ?? 0, weights))
   return lines.map(({ goods }, k) => {
     const each = names.map((name, n) => finalShare(amounts[name], shares[n]![k]!, final))

@@ -100,9 +100,11 @@ function finished(board: Board): Decoded {
   return { start: start.slice(), finish: finish.slice(), mode: board.mode.slice(), end }
 }
 
-/** Whether a block can be placed at all, with nothing else on the board and nobody before it. */
+/** Whether a block can be placed at all, with nothing else on the board, nobody before it and no release. */
 function fitsAlone(network: Network, blocks: Blocks, block: number): boolean {
-  const board = boardOf(network)
+  const { problem } = network
+  const free = problem.tasks.map((task) => ({ ...task, release: problem.start }))
+  const board = boardOf({ ...network, problem: { ...problem, tasks: free } })
   wipe(board, -never)
   const order = Int32Array.from(blocks.blockOf, (_, task) => task)
   return placeBlock(board, blocks, block, order) === 'placed'
@@ -132,7 +134,7 @@ export function decoderOf(network: Network, blocks: Blocks = linkedBlocks(networ
     while (queue.size > 0) {
       const block = queue.pop()
       const members = blocks.members[block]!
-      if (members.length > 1 || blocks.tight[block]) {
+      if (members.length > 1 || blocks.tight[block] || network.opens[members[0]!]!.length > 0) {
         const outcome = placeBlock(board, blocks, block, rank)
         if (outcome !== 'placed') return { kind: 'stuck', stuck: members, why: reason(block, outcome) }
       } else if (!placeSingle(board, members[0]!)) {

@@ -149,22 +149,24 @@ export function latestBoundsOf(network: Network, times: Times, task: number): Bo
   return { start, finish }
 }
 
+/** A late pass in work. */
+interface LatePass {
+  readonly network: Network
+  readonly times: Times
+  readonly modes: Int32Array
+  readonly run: Run
+}
+
 /**
  * The latest run within the bounds for which every link out of the task still holds.
  * A lag in counted days is not steady (Saturday morning may lead to an earlier Monday than Friday night), so where an
  * arc fails the task's event goes back to the same clock time, on its own day, as the event it must not pass.
  */
-export function latestRunWithin(
-  network: Network,
-  times: Times,
-  task: number,
-  mode: number,
-  bounds: Bounds,
-  run: Run,
-): boolean {
+function latestRunWithin(pass: LatePass, task: number, bounds: Bounds): boolean {
+  const { network, times, modes, run } = pass
   let { start, finish } = bounds
   for (let tries = 0; tries < 64; tries++) {
-    if (!runBefore(network.clocks[task]![mode]!, start, finish, run)) return false
+    if (!runBefore(network.clocks[task]![modes[task]!]!, start, finish, run)) return false
     const failing = network.outOf[task]!.find((arc) => {
       const known = arc.toFinish ? times.finish[arc.to]! : times.start[arc.to]!
       return (
@@ -197,7 +199,7 @@ export function lateTimes(
     const bounds = latestBoundsOf(network, times, task)
     bounds.finish = Math.min(bounds.finish, finish)
     bounds.start = Math.min(bounds.start, latest(task) ?? never)
-    const found = latestRunWithin(network, times, task, modes[task]!, bounds, run)
+    const found = latestRunWithin({ network, times, modes, run }, task, bounds)
     if (!found || run.start < network.problem.tasks[task]!.release) return 'lost'
     const same = run.start === times.start[task] && run.finish === times.finish[task]
     times.start[task] = run.start

@@ -63,7 +63,8 @@ function writeOne(run: Run, start: Instant, finish: Instant): true {
 }
 
 /** Works from `start`, inside span `k`, through open time until the duration is used up. */
-function workThrough(clock: Clock, spans: Int32Array, k: number, start: Instant, run: Run): boolean {
+function workThrough(clock: Clock, k: number, start: Instant, run: Run): boolean {
+  const spans = clock.spans!
   let left = clock.duration
   let used = 0
   for (let j = k; 2 * j < spans.length; j++) {
@@ -109,9 +110,15 @@ export function runFrom(clock: Clock, at: Instant, run: Run): boolean {
     const room = spans[2 * k + 1]! - start
     if (room < first) continue
     if (room >= duration) return writeOne(run, start, start + duration)
-    return workThrough(clock, spans, k, start, run)
+    return workThrough(clock, k, start, run)
   }
   return false
+}
+
+/** Not started after one instant, not finished after another. */
+interface Latest {
+  readonly start: Instant
+  readonly finish: Instant
 }
 
 function rideBefore(clock: Clock, latest: Instant, finish: Instant, run: Run): boolean {
@@ -121,18 +128,12 @@ function rideBefore(clock: Clock, latest: Instant, finish: Instant, run: Run): b
   return k >= 0 && rideFrom(clock, Math.min(latest, leaveBefore[k]! - 1), run)
 }
 
-/** Latest start of a pausable task within span `k` that still finishes by `finish`. */
-function latestWithin(
-  clock: Clock,
-  spans: Int32Array,
-  k: number,
-  latest: Instant,
-  finish: Instant,
-  run: Run,
-): boolean {
-  const fits = (start: Instant) => workThrough(clock, spans, k, start, run) && run.finish <= finish
+/** Latest start of a pausable task within span `k`, no later than `latest`, that still finishes by `finish`. */
+function latestWithin(clock: Clock, k: number, by: Latest, run: Run): boolean {
+  const spans = clock.spans!
+  const fits = (start: Instant) => workThrough(clock, k, start, run) && run.finish <= by.finish
   let low = spans[2 * k]!
-  let high = Math.min(latest, spans[2 * k + 1]! - clock.first)
+  let high = Math.min(by.start, spans[2 * k + 1]! - clock.first)
   if (high < low || !fits(low)) return false
   while (low < high) {
     const middle = (low + high + 1) >> 1
@@ -142,18 +143,13 @@ function latestWithin(
   return fits(low)
 }
 
-function pausableBefore(
-  clock: Clock,
-  spans: Int32Array,
-  latest: Instant,
-  finish: Instant,
-  run: Run,
-): boolean {
+function pausableBefore(clock: Clock, by: Latest, run: Run): boolean {
+  const spans = clock.spans!
   let open = 0
-  for (let k = spanBefore(spans, finish - 1); k >= 0; k--) {
-    open += Math.min(finish, spans[2 * k + 1]!) - spans[2 * k]!
-    if (open < clock.duration || spans[2 * k]! > latest) continue
-    if (latestWithin(clock, spans, k, latest, finish, run)) return true
+  for (let k = spanBefore(spans, by.finish - 1); k >= 0; k--) {
+    open += Math.min(by.finish, spans[2 * k + 1]!) - spans[2 * k]!
+    if (open < clock.duration || spans[2 * k]! > by.start) continue
+    if (latestWithin(clock, k, by, run)) return true
   }
   return false
 }
@@ -167,7 +163,7 @@ export function runBefore(clock: Clock, latest: Instant, finish: Instant, run: R
   const { spans, duration } = clock
   const start = Math.min(latest, finish - duration)
   if (spans === null) return writeOne(run, start, start + duration)
-  if (clock.mode.pausable && duration > 0) return pausableBefore(clock, spans, latest, finish, run)
+  if (clock.mode.pausable && duration > 0) return pausableBefore(clock, { start: latest, finish }, run)
   for (let k = spanBefore(spans, start); k >= 0; k--) {
     const at = Math.min(start, spans[2 * k + 1]! - Math.max(duration, 1))
     if (at >= spans[2 * k]!) return writeOne(run, at, at + duration)

@@ -4,10 +4,12 @@ import type { ChainStep, PlanSchedule, ScheduledTask } from '../../model/schedul
 import type { TaskNetwork } from '../../model/tasks.ts'
 import {
   type CriticalPath,
+  capacityFreeBound,
   criticalPath,
   type DrivingStep,
   drivingChain,
   latestStarts,
+  networkOf,
   type Schedule,
   startFor,
 } from '../schedule/index.ts'
@@ -59,9 +61,15 @@ export function fromSchedule(
     drivingChain: drivingChain(problem, schedule).map((step) => chainStep(network, translated, step)),
     criticalChains: plain.chains.map((chain) => chain.map((at) => network.tasks[at]!.id)),
     criticalChainCount: plain.chainCount,
-    lowerBound: criticalPath(problem)?.finish ?? plain.finish,
+    lowerBound: boundOf(problem, schedule.finish),
     schedulesTried: tried,
   }
+}
+
+/** No schedule finishes before this: capacities dropped, links and calendars kept. */
+function boundOf(problem: Translated['problem'], finish: Instant): Instant {
+  const relaxed = capacityFreeBound(networkOf(problem))
+  return 'bound' in relaxed ? Math.min(relaxed.bound, finish) : finish
 }
 
 function chainStep(network: TaskNetwork, translated: Translated, step: DrivingStep): ChainStep {

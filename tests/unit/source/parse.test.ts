@@ -106,6 +106,16 @@ describe('reading a text', () => {
       expect(read(text).codes).toHaveLength(1)
   })
 
+  it('lists a hundred faults of a file at most', () => {
+    const codes = read('a: 1\n'.repeat(5_000)).codes
+    expect(codes).toHaveLength(101)
+    expect(codes.at(-1)).toBe('102:1 SRC35')
+  })
+
+  it('gives up on a text that is nothing but faults, after the first', () => {
+    expect(read(`a: ${']'.repeat(1_000_000)}\n`).codes).toEqual(['1:4 SRC17'])
+  })
+
   it('never uses the words of programs for a fault of syntax', () => {
     const texts = [
       'a: ]',

@@ -231,7 +231,17 @@ const broken: readonly [string, (plan: Plan) => void, RegExp][] = [
   ],
   [
     'work of two outside the hours of the second',
-    shifted('pair', ['ana', 'bob'], '2026-02-04 19:45', '2026-02-04 20:05'),
+    all(
+      shifted('pair', ['ana', 'bob'], '2026-02-04 19:45', '2026-02-04 20:05'),
+      shifted(
+        'wire',
+        ['ana'],
+        '2026-02-04 20:05',
+        '2026-02-04 22:25',
+        '2026-02-05 19:40',
+        '2026-02-05 20:40',
+      ),
+    ),
     /`pair`: its piece .* lies outside the sessions of `bob`/,
   ],
   [

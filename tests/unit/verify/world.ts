@@ -169,7 +169,7 @@ export function schedule(tasks: readonly ScheduledTask[]): PlanSchedule {
 }
 
 export function network(tasks: readonly PlanTask[], facts: Partial<TaskNetwork> = {}): TaskNetwork {
-  return { tasks, links: [], holds: [], fixtures: new Map(), ...facts }
+  return { tasks, links: [], holds: [], fixtures: new Map(), ready: new Map(), ...facts }
 }
 
 const blank = {

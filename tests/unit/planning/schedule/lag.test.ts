@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { latestShifted, shiftDays } from '../../../../src/planning/schedule/lag.ts'
+import { arcLeast, latestShifted, shiftDays } from '../../../../src/planning/schedule/lag.ts'
 import { never } from '../../../../src/planning/schedule/work-time.ts'
 
 fc.configureGlobal({ seed: 20260202, numRuns: 300 })
@@ -38,6 +38,18 @@ describe('lags in counted days', () => {
         fc.pre(Math.abs(found) < never)
         expect(walk(counted, found, n)).toBeLessThanOrEqual(bound)
         for (let at = found + 1; at < 14 * 1440; at += 59) expect(walk(counted, at, n)).toBeGreaterThan(bound)
+      }),
+    )
+  })
+
+  it('no later first event leads to an earlier second one than the least', () => {
+    const arc = { from: 0, to: 1, fromFinish: true, toFinish: false, link: 0, turned: false }
+    fc.assert(
+      fc.property(days, fc.nat(11 * 24), fc.integer({ min: -3, max: 3 }), (counted, hour, n) => {
+        const least = arcLeast({ ...arc, lag: n, days: counted }, hour * 60)
+        let found: number = never
+        for (let at = hour * 60; at < 20 * 1440; at += 60) found = Math.min(found, walk(counted, at, n))
+        if (Math.abs(found) < never) expect(least).toBe(found)
       }),
     )
   })

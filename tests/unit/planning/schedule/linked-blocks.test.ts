@@ -151,6 +151,21 @@ describe('longest waits', () => {
   })
 })
 
+describe('reasons', () => {
+  it('tied tasks for which only the calendars end too soon do not miss a longest wait', () => {
+    const more = { resources, calendars: [evenings], horizon: 20 * day, links: [link(0, 1, { longest: 10 })] }
+    const clamp = task('clamp', hands(30))
+    const late = problem([task('glue', hands(20), { release: 19 * day + 1320 }), clamp], more)
+    const stuck = { kind: 'none found', stuck: [0, 1], why: 'beyond horizon' }
+    expect(scheduleProblem(late, { effort: 5, seed: 1 })).toEqual(stuck)
+    const behind = problem([task('glue', hands(20)), clamp, task('first', mode(19 * day + 1320))], {
+      ...more,
+      links: [...more.links, link(2, 0)],
+    })
+    expect(scheduleProblem(behind, { effort: 5, seed: 1 })).toEqual(stuck)
+  })
+})
+
 describe('blocks', () => {
   it('holds, longest waits and rings of lags tie tasks; what lies between two tied tasks belongs to them', () => {
     const tasks = Array.from({ length: 8 }, (_, k) => task(`t${k}`, alone(1)))

@@ -1,0 +1,50 @@
+import { basename, extname } from 'node:path'
+import { planReport } from '../../compile.ts'
+import { renderGnu } from '../../diagnostics/render-gnu.ts'
+import { reportJson } from '../../emit/json/report-json.ts'
+import { summary } from '../../emit/terminal/summary.ts'
+import { writeWorkbook } from '../../emit/workbook/write-workbook.ts'
+import { compileOptions, type SharedOptions } from '../read-options.ts'
+import { refuseToOverwrite, saveWhole } from '../save.ts'
+import { exitOf, sayCounts } from '../say-counts.ts'
+import { type Exit, exits, type Terminal } from '../terminal.ts'
+
+export interface PlanOptions extends SharedOptions {
+  readonly out?: string
+  readonly json?: boolean
+  readonly force?: boolean
+}
+
+/** The workbook's name: as asked for, else the project file's own with another ending; none with `--json` alone. */
+function outputOf(file: string, { out, json }: PlanOptions): string | null {
+  if (out !== undefined) return out
+  if (json) return null
+  return file === '-' ? 'plan.xlsx' : `${basename(file, extname(file))}.xlsx`
+}
+
+/** `fettle plan FILE`: checks, plans, writes the workbook. Nothing is written where there is an error. */
+export async function runPlan(file: string, options: PlanOptions, terminal: Terminal): Promise<Exit> {
+  const out = outputOf(file, options)
+  const piped = out === '-'
+  if (out !== null && !piped)
+    refuseToOverwrite(out, { folder: terminal.folder, force: options.force === true })
+  const slow = terminal.live ? setTimeout(() => terminal.err('planning ...\r'), 1000) : null
+  const { diagnostics, texts, report, workbook } = planReport(
+    file,
+    compileOptions(file, options, terminal.folder),
+  )
+  if (slow) clearTimeout(slow)
+  terminal.err(renderGnu(diagnostics, { colour: terminal.colour, texts }))
+  if (!report || !workbook) {
+    terminal.err(`${sayCounts(file, diagnostics)}; nothing was written\n`)
+    return exits.errors
+  }
+  if (out !== null) {
+    const bytes = await writeWorkbook(workbook)
+    if (piped) process.stdout.write(bytes)
+    else saveWhole(out, bytes, terminal.folder)
+  }
+  if (options.json) terminal.out(reportJson(report))
+  else if (!piped) terminal.out(summary(report, out))
+  return exitOf(diagnostics, exits)
+}

@@ -1,0 +1,11 @@
+#!/usr/bin/env node
+import { version } from '../version.ts'
+import { runProgram } from './program.ts'
+import { ownTerminal } from './terminal.ts'
+
+// A reader that closes early (`fettle plan ... | head`) is no fault.
+process.stdout.on('error', (cause: NodeJS.ErrnoException) => {
+  if (cause.code === 'EPIPE') process.exit(0)
+  throw cause
+})
+process.exitCode = await runProgram(process.argv.slice(2), version, ownTerminal())

@@ -1,0 +1,39 @@
+import type { Amount, ReportModel } from '../../report/report-model.ts'
+
+/** Money as text; an incomplete total says so. */
+export function sayAmount(amount: Amount, currency: string): string {
+  if (typeof amount === 'string') return `${amount} ${currency}`
+  return `${amount.known} ${currency} and ${amount.unknown.length} unknown`
+}
+
+const time = (iso: string): string => iso.replace('T', ' ')
+
+function finishLine({ finish, daysLate, device, bound }: ReportModel): string {
+  const when = `finished ${time(finish)}`
+  const against =
+    daysLate === null
+      ? ''
+      : daysLate > 0
+        ? `, ${daysLate} days after ${device.wanted}`
+        : `, ${-daysLate} days before ${device.wanted}`
+  return `${when}${against}; ${bound.says}`
+}
+
+/** A terse summary of a plan. */
+export function summary(report: ReportModel, out: string | null): string {
+  const { cost, carts, device } = report
+  const first = [...carts].sort((a, b) =>
+    a.latest < b.latest ? -1 : a.latest > b.latest ? 1 : a.id < b.id ? -1 : 1,
+  )[0]
+  const lines = [
+    `${device.name}${device.revision === null ? '' : ` revision ${device.revision}`}, ${device.qty} to build`,
+    `  ${finishLine(report)}`,
+    `  cash ${sayAmount(cost.cash, cost.currency)}; charged ${sayAmount(cost.charged, cost.currency)}; left over ${sayAmount(cost.leftOver, cost.currency)}`,
+    ...(first
+      ? [`  ${carts.length} carts; the first at the latest: ${first.id}, by ${time(first.latest)}`]
+      : []),
+    `  ${report.tasks.length} tasks in ${report.sessions.length} sessions, ${report.findings.length} findings`,
+    ...(out === null ? [] : [`  written to ${out}`]),
+  ]
+  return `${lines.join('\n')}\n`
+}

@@ -1,0 +1,78 @@
+import { nameList, nearNames } from '../../base/near-names.ts'
+import type { ReportModel, ReportTask } from '../../report/report-model.ts'
+import { sayAmount } from './summary.ts'
+
+/** What `fettle why` found. */
+export type WhyAnswer =
+  | { readonly kind: 'known'; readonly text: string }
+  | { readonly kind: 'unknown'; readonly says: string }
+
+const time = (iso: string): string => iso.replace('T', ' ')
+
+/** Tasks that are about a thing: a part, step, work, plate, cart, assembly or task. */
+function tasksAbout({ tasks }: ReportModel, thing: string): readonly ReportTask[] {
+  const exact = tasks.filter(({ id }) => id === thing)
+  if (exact.length > 0) return exact
+  return tasks.filter((task) =>
+    [task.step, task.part, task.work, task.plate, task.cart, task.assembly].includes(thing),
+  )
+}
+
+function taskLines(report: ReportModel, task: ReportTask): readonly string[] {
+  const driving = report.drivingChain.find((step) => step.task === task.id)
+  const who = [...task.people, ...(task.machine === null ? [] : [task.machine])].join(', ')
+  return [
+    `  ${task.title}${task.critical ? ' (critical)' : ''}`,
+    `    ${time(task.start)} to ${time(task.finish)}${who === '' ? '' : `, ${who}`}; at the latest ${time(task.latest)}`,
+    ...task.waitsFor.map(({ says }) => `    ${says}`),
+    ...(driving ? [`    sets the finish: ${driving.says}`] : []),
+  ]
+}
+
+function partLines({ parts, cost }: ReportModel, thing: string): readonly string[] {
+  const part = parts.find(({ name }) => name === thing)
+  if (!part) return []
+  const share = cost.byPart.find(({ id }) => id === thing)
+  return [
+    `  ${part.kind}: ${part.needed} needed${part.spares > 0 ? `, ${part.spares} spare` : ''}${part.fromStock > 0 ? `, ${part.fromStock} on the shelf` : ''}, ${part.toGet} to get; all here ${time(part.ready)}`,
+    ...(share
+      ? [`  charged ${share.amount} ${cost.currency}${share.unknown ? ' and what is unknown' : ''}`]
+      : []),
+  ]
+}
+
+function cartLines({ carts, cost }: ReportModel, thing: string): readonly string[] {
+  return carts
+    .filter(
+      ({ id, vendor, lines }) => id === thing || vendor === thing || lines.some((line) => line.id === thing),
+    )
+    .flatMap((cart) => [
+      `  cart ${cart.id}: order ${time(cart.order)}, at the latest ${time(cart.latest)}; here ${time(cart.arrives)}; ${sayAmount(cart.total, cost.currency)}`,
+      ...cart.lines
+        .filter((line) => cart.id === thing || line.id === thing)
+        .map((line) => `    ${line.quantity} of ${line.title}, ${line.needed} needed`),
+    ])
+}
+
+function namesIn({ tasks, carts, parts }: ReportModel): readonly string[] {
+  const named = tasks.flatMap(({ part, step, work, plate, assembly }) => [part, step, work, plate, assembly])
+  return [...named, ...carts.map(({ id }) => id), ...parts.map(({ name }) => name)].filter(
+    (name) => name !== null,
+  )
+}
+
+/** When a thing happens, what it waits for, what it costs. */
+export function whyText(report: ReportModel, thing: string): WhyAnswer {
+  const lines = [
+    ...partLines(report, thing),
+    ...cartLines(report, thing),
+    ...tasksAbout(report, thing).flatMap((task) => taskLines(report, task)),
+  ]
+  if (lines.length > 0) return { kind: 'known', text: `${thing}\n${lines.join('\n')}\n` }
+  const near = nearNames(thing, namesIn(report))
+  const says =
+    near.length > 0
+      ? `did you mean ${nameList(near, 'or')}?`
+      : 'name a part, step, work, plate, cart or task of the project'
+  return { kind: 'unknown', says: `there is nothing called \`${thing}\`; ${says}` }
+}

@@ -1,0 +1,1 @@
+export { planPurchase } from './plan-purchase.ts'

@@ -1,0 +1,1 @@
+export { computeMoney } from './compute-money.ts'

@@ -1,0 +1,251 @@
+import { dayOf, formatDay, formatInstant } from '../base/clock.ts'
+import { type Cents, decimal } from '../base/money.ts'
+import { exactText } from '../base/rounding.ts'
+import type { Cause, Share, Total } from '../model/money.ts'
+import type { Results } from '../model/results.ts'
+import type { Cell, Sheet } from './cells.ts'
+import type {
+  Amount,
+  ReportAssembly,
+  ReportCart,
+  ReportCost,
+  ReportModel,
+  ReportPart,
+  ReportShare,
+  ReportTable,
+  ReportTask,
+} from './report-model.ts'
+import { sayBecause, sayLink } from './say-because.ts'
+import { sayGap } from './say-gap.ts'
+import type { Told } from './sheets.ts'
+
+/** The report in facts, with the tables of the workbook as plain values. */
+export function buildReport(told: Told, sheets: readonly Sheet[]): ReportModel {
+  const { results } = told
+  const { device } = results.project
+  const { schedule } = results
+  return {
+    report: 'fettle',
+    version: 1,
+    device: {
+      name: device.name,
+      revision: device.revision,
+      qty: device.qty,
+      start: formatDay(device.start),
+      wanted: device.wanted ? formatDay(device.wanted.day) : null,
+    },
+    finish: formatInstant(schedule.finish),
+    daysLate: device.wanted ? dayOf(schedule.finish - 1) - device.wanted.day : null,
+    bound: sayGap(schedule),
+    cost: costOf(results),
+    parts: partsOf(results),
+    carts: cartsOf(results),
+    tasks: tasksOf(results),
+    drivingChain: schedule.drivingChain.map((step) => ({
+      task: step.task,
+      title: titleOf(results, step.task),
+      start: formatInstant(step.start),
+      finish: formatInstant(step.finish),
+      because: step.because.kind,
+      says: sayBecause(results, step),
+    })),
+    criticalChains: schedule.criticalChains,
+    criticalChainCount: String(schedule.criticalChainCount),
+    assembly: assemblyOf(results),
+    sessions: results.sessions.map(({ person, open, close, work }) => ({
+      person,
+      from: formatInstant(open),
+      to: formatInstant(close),
+      work: work.map((piece) => ({
+        task: piece.task,
+        title: titleOf(results, piece.task),
+        from: formatInstant(piece.open),
+        to: formatInstant(piece.close),
+      })),
+    })),
+    inspection: results.inspection.map(({ at: _, method: __, ...line }) => line),
+    findings: told.findings.map(({ code, level, at, says, mend }) => ({
+      code,
+      level,
+      file: at.file,
+      line: at.line,
+      column: at.column,
+      says,
+      mend,
+    })),
+    tables: sheets.flatMap(tablesOf),
+  }
+}
+
+function titleOf({ network }: Results, task: string): string {
+  return network.tasks.find(({ id }) => id === task)?.title ?? task
+}
+
+function amountOf({ known, unknown }: Total, digits: number): Amount {
+  return unknown.length === 0 ? decimal(known, digits) : { known: decimal(known, digits), unknown }
+}
+
+/** What a charge is for, in words. */
+function sayCause(cause: Cause): string {
+  if (cause.kind === 'device') return 'assembly'
+  return cause.kind === 'cart' ? `cart ${cause.id}` : cause.id
+}
+
+function costOf({ money, project }: Results): ReportCost {
+  const { digits } = money
+  const total = (of: Total): Amount => amountOf(of, digits)
+  const share = (id: string, of: Share): ReportShare => ({ id, amount: decimal(of.known, digits), unknown: of.unknown.length > 0 })
+  return {
+    currency: money.currency,
+    cash: total(money.cash),
+    charged: total(money.charged),
+    leftOver: total(money.leftOver),
+    fromOwnStock: total(money.fromOwnStock),
+    hoursAtRate: total(money.hoursAtRate),
+    byPart: money.byPart.map((one) => share(sayCause(one.cause), one)),
+    byProcess: money.byProcess.map((one) => share(one.process, one)),
+    byVendor: money.byVendor.map((one) => share(one.vendor ?? 'no vendor', one)),
+    byDevice: money.byDevice.map((one) => share(`${project.device.name} ${one.device + 1}`, one)),
+    expectedLoss: money.expectedLoss.map((one) => ({ part: one.part, amount: one.amount === null ? null : decimal(one.amount, digits) })),
+  }
+}
+
+function partsOf({ project, readyAt }: Results): readonly ReportPart[] {
+  return [...project.parts.values()].map((part) => {
+    const { perDevice, needed, spares, fromStock, toGet } = project.demand.get(part.id)!
+    return {
+      name: part.id,
+      kind: part.way.kind,
+      role: part.role,
+      perDevice,
+      needed,
+      spares,
+      fromStock,
+      toGet,
+      ready: formatInstant(readyAt.get(part.id)!),
+    }
+  })
+}
+
+function cartsOf(results: Results): readonly ReportCart[] {
+  const { purchase, network, schedule, money } = results
+  const said = (cents: Cents | null): string | null => (cents === null ? null : decimal(cents, money.digits))
+  return purchase.carts.map((cart) => {
+    const own = network.tasks.filter(({ subject }) => subject.cart === cart.id)
+    const at = (kind: string) => schedule.tasks.get(own.find((task) => task.kind === kind)!.id)!
+    return {
+      id: cart.id,
+      vendor: cart.vendor,
+      order: formatInstant(at('order').start),
+      latest: formatInstant(at('order').latestStart),
+      arrives: formatInstant(at('delivery').finish),
+      total: amountOf({ known: cart.known, unknown: cart.unknown }, money.digits),
+      lines: cart.lines.map((line) => ({
+        id: line.id,
+        title: line.title,
+        needed: line.needed,
+        quantity: line.quantity,
+        unitPrice: line.unitPrice ? exactText(line.unitPrice) : null,
+        currency: line.offer.currency,
+        landed: said(line.landed),
+      })),
+    }
+  })
+}
+
+function tasksOf(results: Results): readonly ReportTask[] {
+  const { network, schedule } = results
+  const before = new Map<string, { task: string; says: string }[]>()
+  for (const link of network.links)
+    before.set(link.to, [...(before.get(link.to) ?? []), { task: link.from, says: sayLink(results, link) }])
+  return network.tasks.map((task): ReportTask => {
+    const placed = schedule.tasks.get(task.id)!
+    const { part, cart, plate, work, assembly, step, device, lot } = task.subject
+    return {
+      id: task.id,
+      title: task.title,
+      kind: task.kind,
+      part,
+      cart,
+      plate,
+      work,
+      assembly,
+      step,
+      device,
+      lot,
+      attention: task.attention,
+      people: placed.people,
+      machine: task.machine,
+      minutes: task.minutes,
+      likelyMinutes: task.likelyMinutes,
+      start: formatInstant(placed.start),
+      finish: formatInstant(placed.finish),
+      latest: formatInstant(placed.latestStart),
+      latestFinish: formatInstant(placed.latestFinish),
+      float: placed.float,
+      freeFloat: placed.freeFloat,
+      critical: placed.critical,
+      pieces: placed.pieces.map(({ open, close }) => ({
+        from: formatInstant(open),
+        to: formatInstant(close),
+      })),
+      waitsFor: before.get(task.id) ?? [],
+    }
+  })
+}
+
+function assemblyOf({ project, orders }: Results): readonly ReportAssembly[] {
+  const plans = [
+    ...[...project.parts.values()].flatMap(({ way }) => (way.kind === 'assembly' ? [way.plan] : [])),
+    ...(project.assembly ? [project.assembly] : []),
+  ]
+  return plans.flatMap((plan) => {
+    const order = orders.get(plan.of ?? '')
+    if (!order?.order) return []
+    const steps = new Map(plan.steps.map((step) => [step.id, step]))
+    return [
+      {
+        of: plan.of,
+        proved: order.proved,
+        turns: order.turns,
+        toolChanges: order.toolChanges,
+        steps: order.order.map((id) => ({
+          step: id,
+          put: steps.get(id)!.put?.part ?? null,
+          count: steps.get(id)!.put?.count ?? null,
+          after: order.links.filter(({ after }) => after === id).map(({ before }) => before),
+        })),
+      },
+    ]
+  })
+}
+
+function plain({ value }: Cell): string | number | null {
+  switch (value.type) {
+    case 'number':
+      return value.value
+    case 'day':
+      return formatDay(value.day)
+    case 'instant':
+      return formatInstant(value.instant)
+    case 'empty':
+      return null
+    default:
+      return value.text
+  }
+}
+
+function tablesOf(sheet: Sheet): readonly ReportTable[] {
+  return sheet.blocks.flatMap((block) =>
+    block.kind === 'rows'
+      ? []
+      : [
+          {
+            sheet: sheet.name,
+            table: block.id,
+            columns: block.columns.map(({ head }) => head),
+            rows: [...block.rows, ...block.totals].map((row) => row.cells.map(plain)),
+          },
+        ],
+  )
+}

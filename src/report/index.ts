@@ -1,0 +1,19 @@
+import type { Workbook } from './cells.ts'
+import type { SheetMaker, Told } from './sheets.ts'
+
+/** Every sheet, in the order of the workbook. Adding one is a file and a line here. */
+export const sheetMakers: readonly SheetMaker[] = []
+
+/** The workbook of a plan, finished. */
+export function buildWorkbook(told: Told): Workbook {
+  const { project } = told.results
+  const { device } = project
+  const revision = device.revision === null ? '' : ` revision ${device.revision}`
+  return {
+    title: `${device.name}${revision}`,
+    subject: `build plan for ${device.qty} ${device.qty === 1 ? 'device' : 'devices'}`,
+    day: device.start,
+    fingerprint: project.fingerprint,
+    sheets: sheetMakers.map((make) => make(told)),
+  }
+}

@@ -1,0 +1,175 @@
+/**
+ * The report in facts: what `fettle plan --json` prints. Versioned; its shape is schemas/report.schema.json.
+ * Times are local ISO without zone, money is decimal text, counts and minutes are numbers.
+ */
+
+/** Decimal text, or what is known and what is not where a price is missing. */
+export type Amount = string | { readonly known: string; readonly unknown: readonly string[] }
+
+export interface ReportModel {
+  readonly report: 'fettle'
+  readonly version: 1
+  readonly device: {
+    readonly name: string
+    readonly revision: string | null
+    readonly qty: number
+    readonly start: string
+    readonly wanted: string | null
+  }
+  /** When the last task is done. */
+  readonly finish: string
+  /** Days past the wanted date; negative: early; `null`: none wanted. */
+  readonly daysLate: number | null
+  /** Earliest finish that links and calendars alone allow, and in words how much better is possible. */
+  readonly bound: { readonly finish: string; readonly gapDays: number; readonly says: string }
+  readonly cost: ReportCost
+  readonly parts: readonly ReportPart[]
+  readonly carts: readonly ReportCart[]
+  readonly tasks: readonly ReportTask[]
+  readonly drivingChain: readonly ReportChainStep[]
+  readonly criticalChains: readonly (readonly string[])[]
+  /** How many critical chains there are in all, as text: it may be large. */
+  readonly criticalChainCount: string
+  readonly assembly: readonly ReportAssembly[]
+  readonly sessions: readonly ReportSession[]
+  readonly inspection: readonly ReportInspection[]
+  readonly findings: readonly ReportFinding[]
+  readonly tables: readonly ReportTable[]
+}
+
+export interface ReportShare {
+  readonly id: string
+  readonly amount: string
+  readonly unknown: boolean
+}
+
+export interface ReportCost {
+  readonly currency: string
+  readonly cash: Amount
+  readonly charged: Amount
+  readonly leftOver: Amount
+  readonly fromOwnStock: Amount
+  readonly hoursAtRate: Amount
+  readonly byPart: readonly ReportShare[]
+  readonly byProcess: readonly ReportShare[]
+  readonly byVendor: readonly ReportShare[]
+  readonly byDevice: readonly ReportShare[]
+  readonly expectedLoss: readonly { readonly part: string; readonly amount: string | null }[]
+}
+
+export interface ReportPart {
+  readonly name: string
+  readonly kind: string
+  readonly role: string
+  readonly perDevice: number
+  readonly needed: number
+  readonly spares: number
+  readonly fromStock: number
+  readonly toGet: number
+  readonly ready: string
+}
+
+export interface ReportCart {
+  readonly id: string
+  readonly vendor: string
+  /** When the order is placed in the plan, and at the latest. */
+  readonly order: string
+  readonly latest: string
+  readonly arrives: string
+  readonly total: Amount
+  readonly lines: readonly {
+    readonly id: string
+    readonly title: string
+    readonly needed: number
+    readonly quantity: number
+    /** In `currency`. */
+    readonly unitPrice: string | null
+    readonly currency: string
+    readonly landed: string | null
+  }[]
+}
+
+export interface ReportTask {
+  readonly id: string
+  readonly title: string
+  readonly kind: string
+  readonly part: string | null
+  readonly cart: string | null
+  readonly plate: string | null
+  readonly work: string | null
+  readonly assembly: string | null
+  readonly step: string | null
+  readonly device: number | null
+  readonly lot: number | null
+  readonly attention: string
+  readonly people: readonly string[]
+  readonly machine: string | null
+  readonly minutes: number
+  readonly likelyMinutes: number
+  readonly start: string
+  readonly finish: string
+  /** Latest start and finish that keep the plan's finish. */
+  readonly latest: string
+  readonly latestFinish: string
+  /** Open minutes of its own calendar between early and late start, capacities dropped. */
+  readonly float: number
+  readonly freeFloat: number
+  readonly critical: boolean
+  readonly pieces: readonly { readonly from: string; readonly to: string }[]
+  readonly waitsFor: readonly { readonly task: string; readonly says: string }[]
+}
+
+export interface ReportChainStep {
+  readonly task: string
+  readonly title: string
+  readonly start: string
+  readonly finish: string
+  readonly because: string
+  readonly says: string
+}
+
+export interface ReportAssembly {
+  /** The part, or `null` for the device. */
+  readonly of: string | null
+  /** Whether the order was proved best. */
+  readonly proved: boolean
+  readonly turns: number
+  readonly toolChanges: number
+  readonly steps: readonly { readonly step: string; readonly put: string | null; readonly count: number | null; readonly after: readonly string[] }[]
+}
+
+export interface ReportSession {
+  readonly person: string
+  readonly from: string
+  readonly to: string
+  readonly work: readonly { readonly task: string; readonly title: string; readonly from: string; readonly to: string }[]
+}
+
+export interface ReportInspection {
+  readonly number: number
+  readonly of: string
+  readonly feature: string
+  readonly requirement: string
+  readonly lower: number | null
+  readonly upper: number | null
+  readonly unit: string | null
+  readonly pieces: number
+}
+
+export interface ReportFinding {
+  readonly code: string
+  readonly level: string
+  readonly file: string
+  readonly line: number
+  readonly column: number
+  readonly says: string
+  readonly mend: string
+}
+
+/** A table of the workbook with plain values. */
+export interface ReportTable {
+  readonly sheet: string
+  readonly table: string
+  readonly columns: readonly string[]
+  readonly rows: readonly (readonly (string | number | null)[])[]
+}
