@@ -30,7 +30,11 @@ export interface BenchCost {
 export interface Pricer {
   readonly size: number
   /** Cost and standing of taking a step as the `place`th, from 0. */
-  readonly take: (standing: number, step: number, place: number) => { readonly cost: number; readonly standing: number }
+  readonly take: (
+    standing: number,
+    step: number,
+    place: number,
+  ) => { readonly cost: number; readonly standing: number }
   /** No less than this is still to come. */
   readonly least: (done: StepSet, standing: number, place: number) => number
   /** A cost as one number taken apart again. */

@@ -38,7 +38,11 @@ type Layer = Map<number | string, Map<number, State>>
  * Method: dynamic programming over sets of done steps and standings, bounded by a first good order from a search of
  * limited width; where the states run out, that first order is the answer.
  */
-export function bestOrder(book: RuleBook, price: Pricer, effort: Effort = usualEffort): Best | null | undefined {
+export function bestOrder(
+  book: RuleBook,
+  price: Pricer,
+  effort: Effort = usualEffort,
+): Best | null | undefined {
   const first = firstOrder(book, price, effort)
   if (first === null || first === undefined) return first
   const bound = priceOf(price, first)
@@ -78,7 +82,14 @@ function searchLayers(book: RuleBook, price: Pricer, room: Room): number[] | nul
 }
 
 /** The states one step further; stops early where there are more than `most`. */
-function expanded(book: RuleBook, price: Pricer, layer: Layer, place: number, bound: number, most: number): Layer {
+function expanded(
+  book: RuleBook,
+  price: Pricer,
+  layer: Layer,
+  place: number,
+  bound: number,
+  most: number,
+): Layer {
   const next: Layer = new Map()
   let states = 0
   for (const standings of layer.values()) {

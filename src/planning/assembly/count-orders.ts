@@ -9,7 +9,9 @@ import { keyOf, type StepSet, setOf, withStep } from './step-set.ts'
 export function countOrders(size: number, rules: readonly Rule[], most = 1_000_000): bigint | null {
   const book = ruleBook(size, rules)
   const start = setOf([], book.words)
-  let layer = new Map<number | string, { done: StepSet; ways: bigint }>([[keyOf(start), { done: start, ways: 1n }]])
+  let layer = new Map<number | string, { done: StepSet; ways: bigint }>([
+    [keyOf(start), { done: start, ways: 1n }],
+  ])
   for (let taken = 0; taken < size; taken++) {
     const next: typeof layer = new Map()
     for (const { done, ways } of layer.values()) {

@@ -57,7 +57,8 @@ function searchDeep(book: RuleBook, most: number): Found {
   const seen = new Set([keyOf(start)])
   const path: Visit[] = [{ done: start, next: nextSteps(book, start), tried: 0 }]
   while (path.length > 0) {
-    if (path.length > book.size) return { order: path.slice(0, -1).map(({ next, tried }) => next[tried - 1]!) }
+    if (path.length > book.size)
+      return { order: path.slice(0, -1).map(({ next, tried }) => next[tried - 1]!) }
     const top = path.at(-1)!
     const step = top.next[top.tried++]
     if (step === undefined) {

@@ -45,9 +45,15 @@ export function ruleBook(size: number, rules: readonly Rule[]): RuleBook {
   const mixed: ReadyRule[][] = Array.from({ length: size }, () => [])
   for (const { step, any } of rules) {
     const [only] = any
-    if (any.length === 1 && only!.kind === 'some done' && only!.of.length === 1) required[step]!.push(only!.of[0]!)
+    if (any.length === 1 && only!.kind === 'some done' && only!.of.length === 1)
+      required[step]!.push(only!.of[0]!)
     else if (any.length > 0 && any.every(({ kind }) => kind === 'not all done'))
-      beforeLast[step]!.push(setOf(any.flatMap((one) => (one.kind === 'not all done' ? one.of : [])), words))
+      beforeLast[step]!.push(
+        setOf(
+          any.flatMap((one) => (one.kind === 'not all done' ? one.of : [])),
+          words,
+        ),
+      )
     else mixed[step]!.push({ any: any.map((one) => ready(one, words)) })
   }
   return {

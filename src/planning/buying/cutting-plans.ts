@@ -68,8 +68,8 @@ function shareOf({ length, width, kerf }: CutNeed, size: Size, widest: Fraction)
   const area = size.length.value.mul(size.width.value)
   return smaller(
     length
-      .add(kerf)
-      .mul((width ?? length).add(kerf))
+      .add(widest)
+      .mul((width ?? length).add(widest))
       .div(area),
     one,
   )

@@ -25,10 +25,11 @@ function lossOf(part: Part, amounts: readonly (Cents | null)[], digits: number):
   const known = amounts.filter((amount) => amount !== null)
   if (known.length < amounts.length) return { part: part.id, attempts: null, yield: part.yield, amount: null }
   const all = known.reduce((sum, amount) => sum + amount, 0)
-  const attempts = majorUnits(all, digits).div(part.tries)
+  const attempts = roundMoney(majorUnits(all, digits).div(part.tries), digits)
   const odds = new Fraction(1).div(part.yield).sub(1)
-  const amount = roundMoney(attempts.mul(odds), digits)
-  return { part: part.id, attempts: roundMoney(attempts, digits), yield: part.yield, amount }
+  // From the rounded cost, as a live cell beside it reckons.
+  const amount = roundMoney(majorUnits(attempts, digits).mul(odds), digits)
+  return { part: part.id, attempts, yield: part.yield, amount }
 }
 
 /** Cost of all its tries, drawn pieces aside: those are made already. */

@@ -284,8 +284,17 @@ const broken: readonly [string, (plan: Plan) => void, RegExp][] = [
   ],
   [
     'a cut without a pause',
-    shifted('wire', ['ana'], '2026-02-04 20:00', '2026-02-04 21:00', '2026-02-04 21:00', '2026-02-04 23:20'),
-    /`wire`: its piece|`wire` is cut at Wed 2026-02-04 21:00 without a pause/,
+    shifted(
+      'wire',
+      ['ana'],
+      '2026-02-04 20:00',
+      '2026-02-04 21:00',
+      '2026-02-04 21:00',
+      '2026-02-04 22:25',
+      '2026-02-05 19:40',
+      '2026-02-05 20:35',
+    ),
+    /`wire` is cut at Wed 2026-02-04 21:00 without a pause/,
   ],
   [
     'a machine run left while people and machine are there',

@@ -20,6 +20,7 @@ import {
   grams,
   here,
   machined,
+  mm3,
   outside,
   points,
   printed,
@@ -135,6 +136,27 @@ describe('material', () => {
     expect(plan!.unitsUsed.toString()).toBe('1.8')
   })
 
+  it('cuts from an own remnant before an own whole bar', () => {
+    const project = aProject({ materials: [al('1.4')], parts: [aPart('short', [], { way: cut(18) })] })
+    expect(planPurchase(project).cuts[0]!.units.map(({ size }) => size.toString())).toEqual(['0.4'])
+  })
+
+  it('draws what is here for one part after the other, and buys the rest', () => {
+    const bottle = aForm('resin 1 L', { shape: 'volume', volume: mm3(1000) }, { have: frac('0.5') })
+    const parts = ['a', 'b', 'c'].map((id) => aPart(id, [], { way: printed('resin', 300) }))
+    const [plan] = planPurchase(aProject({ materials: [aMaterial('resin', [bottle])], parts })).cuts
+    const taken = plan!.pieces.map(({ part, fromStock, fromBought }) => [
+      part,
+      `${fromStock} + ${fromBought}`,
+    ])
+    expect(taken).toEqual([
+      ['a', '0.3 + 0'],
+      ['b', '0.2 + 0.1'],
+      ['c', '0 + 0.3'],
+    ])
+    expect(plan!.unitsBought).toBe(1)
+  })
+
   it('lets the last piece of a bar take the end as it is, and refuses a piece longer than the bar', () => {
     const parts = [aPart('half', [], { way: cut(49) }), aPart('pole', [], { way: cut(101) })]
     const project = aProject({
@@ -206,6 +228,36 @@ describe('money of a cart with an unknown price', () => {
 
   it('keeps the landed price of the known line where the cart adds nothing', () => {
     expect(cartOf({}).lines.map(({ landed }) => landed)).toEqual([5000, null])
+  })
+})
+
+describe('foreign money', () => {
+  const parts = [
+    aPart('lens', [anOffer('overseas', '19.99', { currency: 'USD' })]),
+    aPart('mount', [anOffer('overseas', '1000', { currency: 'JPY' })]),
+  ]
+  const facts = { currency: 'USD', freight: frac('7.49'), minimumOrder: frac(30) }
+
+  it("rounds in the vendor's money, converts and rounds again; limits are held against all goods in that money", () => {
+    const vendors = [aVendor('overseas', facts)]
+    const project = aProject({ vendors, parts, exchange: { USD: '0.92', JPY: '0.0061' } })
+    const cart = planPurchase(project).carts[0]!
+    // 19.99 USD = 18.3908 EUR; 1000 JPY = 6.10 EUR = 6.6304 USD; short of 30 USD by 3.3796, so 3.38 USD = 3.1096 EUR.
+    expect(cart.lines.map(({ goodsForeign, goods }) => [goodsForeign, goods])).toEqual([
+      [1999, 1839],
+      [1000, 610],
+    ])
+    expect([cart.freightForeign, cart.freight, cart.surchargeForeign, cart.surcharge]).toEqual([
+      749, 689, 338, 311,
+    ])
+    expect(cart.total).toBe(1839 + 610 + 689 + 311)
+  })
+
+  it('knows nothing of money without a rate of exchange', () => {
+    const cart = planPurchase(
+      aProject({ vendors: [aVendor('overseas', facts)], parts, exchange: { JPY: '0.0061' } }),
+    ).carts[0]!
+    expect(cart).toMatchObject({ goods: null, freight: null, total: null, known: 610, unknown: ['lens'] })
   })
 })
 
