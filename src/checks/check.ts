@@ -1,4 +1,5 @@
 import type { Report } from '../diagnostics/message.ts'
+import type { AssemblyOrder } from '../model/assembly.ts'
 import type { Project } from '../model/project.ts'
 import type { Purchase } from '../model/purchase.ts'
 import type { Results } from '../model/results.ts'
@@ -12,6 +13,8 @@ export type ModelCheck = (project: Project, report: Report) => void
 export interface Laid {
   readonly project: Project
   readonly purchase: Purchase
+  /** Orders by assembly; `''` is the device. */
+  readonly orders: ReadonlyMap<string, AssemblyOrder>
   readonly network: TaskNetwork
   readonly tooLong: readonly TooLong[]
 }

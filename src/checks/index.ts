@@ -1,3 +1,7 @@
+import { assemblyBodies } from './assembly-bodies.ts'
+import { assemblyNoOrder } from './assembly-no-order.ts'
+import { assemblyOpenings } from './assembly-openings.ts'
+import { assemblyShutsNothingOut } from './assembly-shuts-nothing-out.ts'
 import type { ModelCheck, NetworkCheck, ResultCheck } from './check.ts'
 import { circularWaits } from './circular-waits.ts'
 import { eatenSessions } from './eaten-sessions.ts'
@@ -9,10 +13,24 @@ import { windows } from './windows.ts'
 export { noSchedule } from './no-schedule.ts'
 
 /** Checks of the resolved project. */
-export const modelChecks: readonly ModelCheck[] = [partInItself, nothingToGetItFrom, eatenSessions]
+export const modelChecks: readonly ModelCheck[] = [
+  partInItself,
+  nothingToGetItFrom,
+  eatenSessions,
+  assemblyBodies,
+  assemblyOpenings,
+]
+
+/** ASM: what the order of each assembly shows. */
+const assemblyOrders: NetworkCheck = ({ orders }, report) => {
+  for (const order of orders.values()) {
+    assemblyNoOrder(order, report)
+    assemblyShutsNothingOut(order, report)
+  }
+}
 
 /** Checks of the work laid out, before it is placed in time. */
-export const networkChecks: readonly NetworkCheck[] = [circularWaits, materialToGet, windows]
+export const networkChecks: readonly NetworkCheck[] = [assemblyOrders, circularWaits, materialToGet, windows]
 
 /** Checks of a finished plan. */
 export const resultChecks: readonly ResultCheck[] = [wantedMissed, cashExceeded, massExceeded]

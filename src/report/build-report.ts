@@ -94,7 +94,11 @@ function sayCause(cause: Cause): string {
 function costOf({ money, project }: Results): ReportCost {
   const { digits } = money
   const total = (of: Total): Amount => amountOf(of, digits)
-  const share = (id: string, of: Share): ReportShare => ({ id, amount: decimal(of.known, digits), unknown: of.unknown.length > 0 })
+  const share = (id: string, of: Share): ReportShare => ({
+    id,
+    amount: decimal(of.known, digits),
+    unknown: of.unknown.length > 0,
+  })
   return {
     currency: money.currency,
     cash: total(money.cash),
@@ -106,7 +110,10 @@ function costOf({ money, project }: Results): ReportCost {
     byProcess: money.byProcess.map((one) => share(one.process, one)),
     byVendor: money.byVendor.map((one) => share(one.vendor ?? 'no vendor', one)),
     byDevice: money.byDevice.map((one) => share(`${project.device.name} ${one.device + 1}`, one)),
-    expectedLoss: money.expectedLoss.map((one) => ({ part: one.part, amount: one.amount === null ? null : decimal(one.amount, digits) })),
+    expectedLoss: money.expectedLoss.map((one) => ({
+      part: one.part,
+      amount: one.amount === null ? null : decimal(one.amount, digits),
+    })),
   }
 }
 
@@ -158,7 +165,11 @@ function tasksOf(results: Results): readonly ReportTask[] {
   const before = new Map<string, { task: string; says: string }[]>()
   for (const link of network.links)
     before.set(link.to, [...(before.get(link.to) ?? []), { task: link.from, says: sayLink(results, link) }])
-  return network.tasks.map((task): ReportTask => {
+  const byTime = [...network.tasks].sort((a, b) => {
+    const [one, other] = [schedule.tasks.get(a.id)!, schedule.tasks.get(b.id)!]
+    return one.start - other.start || one.finish - other.finish || (a.id < b.id ? -1 : 1)
+  })
+  return byTime.map((task): ReportTask => {
     const placed = schedule.tasks.get(task.id)!
     const { part, cart, plate, work, assembly, step, device, lot } = task.subject
     return {

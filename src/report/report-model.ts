@@ -135,14 +135,24 @@ export interface ReportAssembly {
   readonly proved: boolean
   readonly turns: number
   readonly toolChanges: number
-  readonly steps: readonly { readonly step: string; readonly put: string | null; readonly count: number | null; readonly after: readonly string[] }[]
+  readonly steps: readonly {
+    readonly step: string
+    readonly put: string | null
+    readonly count: number | null
+    readonly after: readonly string[]
+  }[]
 }
 
 export interface ReportSession {
   readonly person: string
   readonly from: string
   readonly to: string
-  readonly work: readonly { readonly task: string; readonly title: string; readonly from: string; readonly to: string }[]
+  readonly work: readonly {
+    readonly task: string
+    readonly title: string
+    readonly from: string
+    readonly to: string
+  }[]
 }
 
 export interface ReportInspection {

@@ -35,8 +35,11 @@ function whyQuantityWrong({ needed, quantity, offer, more }: CartLine): string |
 }
 
 function whyPriceWrong({ quantity, offer, unitPrice, breakFrom }: CartLine): string | null {
-  const holding = offer.prices?.filter(({ from }) => from <= quantity) ?? []
-  if (holding.length === 0) return unitPrice === null ? null : 'has a unit price that its offer does not give'
+  const prices = offer.prices ?? []
+  if (prices.length === 0) return unitPrice === null ? null : 'has a unit price that its offer does not give'
+  // Below the first break the first price holds (a warning says that the source is silent there).
+  const first = prices.reduce((a, b) => (b.from < a.from ? b : a))
+  const holding = [first, ...prices.filter(({ from }) => from <= quantity)]
   const own = holding.reduce((a, b) => (b.from > a.from ? b : a))
   if (unitPrice === null || !unitPrice.equals(own.price))
     return `does not have the unit price from ${own.from}`
