@@ -1,4 +1,3 @@
-#!/usr/bin/env node
 import { version } from '../version.ts'
 import { runProgram } from './program.ts'
 import { ownTerminal } from './terminal.ts'
@@ -8,4 +7,6 @@ process.stdout.on('error', (cause: NodeJS.ErrnoException) => {
   if (cause.code === 'EPIPE') process.exit(0)
   throw cause
 })
-process.exitCode = await runProgram(process.argv.slice(2), version, ownTerminal())
+runProgram(process.argv.slice(2), version, ownTerminal()).then((code) => {
+  process.exitCode = code
+})

@@ -189,73 +189,121 @@ function runsOf(operations: readonly Operation[]): readonly Run[] {
   return runs
 }
 
-function buildSetup(ground: Ground, lot: Lot, step: SetupStep, index: number): Stretch {
+/** A stretch of work in one setup, before neighbours of one person are joined. */
+interface Bit {
+  readonly kind: 'setup' | 'load' | 'run' | 'unload'
+  /** For ids and for words: `run b 2`; `drill, ream`. */
+  readonly label: string
+  readonly doing: string
+  readonly piece: number | null
+  readonly time: ThreePoint
+  readonly labour: Labour
+  readonly tools: readonly string[]
+}
+
+/** Set-up, then for each piece loading (with taking off the one before), the runs, and unloading the last. */
+function bitsOf(ground: Ground, lot: Lot, step: SetupStep): readonly Bit[] {
   const hands: Labour = { ...anybody(ground), who: step.who, people: step.people }
   const runs = runsOf(step.operations)
+  // Pieces go one by one where each is clamped, or where one may not be interrupted.
   const apart = step.load !== null || step.unload !== null || runs.some((run) => !run.pausable)
-  const chain: string[] = []
-  const add = (
-    kind: 'setup' | 'load' | 'run' | 'unload',
-    label: string,
-    title: string,
-    time: ThreePoint,
-    labour: Labour,
-    tools: readonly string[] = [],
-  ): void => {
-    if (time.high.equals(0)) return
-    chain.push(
-      ground.build.task({
-        id: `${lot.name} / ${index + 1} ${label}`,
-        title,
-        kind,
-        at: step.at,
-        time,
-        labour,
-        tools,
-        subject: { part: lot.part.id, lot: lot.index, routeStep: index },
-        machine: step.machine,
-        takesMachine: false,
-      }),
-    )
-  }
-  const many = lot.pieces > 1
-  const nth = (piece: number): string => (many && apart ? ` (${piece + 1} of ${lot.pieces})` : '')
-  const mark = (piece: number): string => (many && apart ? ` ${piece + 1}` : '')
-  add(
-    'setup',
-    'setup',
-    `Set up ${step.machine ?? 'machine'} for ${lot.part.id}`,
-    addTimes([[step.time, 1]]),
-    hands,
-  )
-  for (let piece = 0; piece < (apart ? lot.pieces : 1); piece++) {
-    const first = piece === 0
-    add(
-      'load',
-      `load${mark(piece)}`,
-      `${first ? 'Load' : 'Change'} ${lot.part.id}${nth(piece)}`,
-      addTimes([
-        [first ? null : step.unload, 1],
-        [step.load, 1],
-      ]),
-      hands,
-    )
+  const rounds = apart ? lot.pieces : 1
+  const bits: Bit[] = [
+    {
+      kind: 'setup',
+      label: 'setup',
+      doing: `set up ${step.machine ?? 'the machine'}`,
+      piece: null,
+      time: addTimes([[step.time, 1]]),
+      labour: hands,
+      tools: [],
+    },
+  ]
+  for (let piece = 0; piece < rounds; piece++) {
+    const mark = rounds > 1 ? ` ${piece + 1}` : ''
+    const change = addTimes([
+      [piece === 0 ? null : step.unload, 1],
+      [step.load, 1],
+    ])
+    bits.push({
+      kind: 'load',
+      label: `load${mark}`,
+      doing: piece === 0 ? 'load' : 'change',
+      piece,
+      time: change,
+      labour: hands,
+      tools: [],
+    })
     for (const [at, run] of runs.entries()) {
-      const pieces = apart ? 1 : lot.pieces
-      const once = (operation: Operation): number => (operation.each ? pieces : first ? 1 : 0)
-      const label = `run${runs.length > 1 ? ` ${String.fromCharCode(97 + at)}` : ''}${mark(piece)}`
-      const names = run.operations.map((one) => one.process).join(', ')
-      add(
-        'run',
-        label,
-        `${names[0]!.toUpperCase()}${names.slice(1)}: ${lot.part.id}${nth(piece)}`,
-        addTimes(run.operations.map((one) => [one.time, once(one)])),
-        run,
-        run.operations.flatMap(toolsOf),
-      )
+      const times = (operation: Operation): number =>
+        operation.each ? (apart ? 1 : lot.pieces) : piece === 0 ? 1 : 0
+      bits.push({
+        kind: 'run',
+        label: `run${runs.length > 1 ? ` ${String.fromCharCode(97 + at)}` : ''}${mark}`,
+        doing: run.operations.map((one) => one.process).join(', '),
+        piece,
+        time: addTimes(run.operations.map((one) => [one.time, times(one)])),
+        labour: run,
+        tools: run.operations.flatMap(toolsOf),
+      })
     }
   }
-  add('unload', 'unload', `Unload ${lot.part.id}`, addTimes([[step.unload, 1]]), hands)
+  bits.push({
+    kind: 'unload',
+    label: 'unload',
+    doing: 'unload',
+    piece: rounds - 1,
+    time: addTimes([[step.unload, 1]]),
+    labour: hands,
+    tools: [],
+  })
+  return bits.filter(({ time }) => !time.high.equals(0))
+}
+
+const samePeople = (a: Labour, b: Labour): boolean => a.people === b.people && a.who.join() === b.who.join()
+
+/** Neighbours that take the same hands are one task: one person sets up, loads and turns without handing over. */
+function joinHands(bits: readonly Bit[]): readonly (readonly Bit[])[] {
+  const joined: Bit[][] = []
+  for (const bit of bits) {
+    const last = joined.at(-1)?.at(-1)
+    const both = last && [last, bit].every(({ labour }) => labour.attention === 'hands' && labour.pausable)
+    if (both && samePeople(last.labour, bit.labour)) joined.at(-1)!.push(bit)
+    else joined.push([bit])
+  }
+  return joined
+}
+
+function titleOfBits(lot: Lot, bits: readonly Bit[]): string {
+  const doing = [...new Set(bits.map((bit) => bit.doing))].join(', ')
+  const pieces = new Set(bits.flatMap(({ piece }) => (piece === null ? [] : [piece])))
+  const [only] = pieces
+  const which =
+    lot.pieces === 1 || only === undefined
+      ? ''
+      : pieces.size === 1 && bits.some(({ label }) => /\d$/.test(label))
+        ? ` (${only + 1} of ${lot.pieces})`
+        : ` (${lot.pieces} pieces)`
+  return `${doing[0]!.toUpperCase()}${doing.slice(1)}: ${lot.part.id}${which}`
+}
+
+function buildSetup(ground: Ground, lot: Lot, step: SetupStep, index: number): Stretch {
+  const chain = joinHands(bitsOf(ground, lot, step)).map((bits) => {
+    const [first] = bits
+    const runs = bits.filter(({ kind }) => kind === 'run')
+    return ground.build.task({
+      id: `${lot.name} / ${index + 1} ${first!.label}`,
+      title: titleOfBits(lot, bits),
+      kind: runs.length > 0 ? 'run' : first!.kind,
+      at: step.at,
+      time: addTimes(bits.map(({ time }) => [time, 1])),
+      labour: { ...first!.labour, least: Math.max(...bits.map(({ labour }) => labour.least)) },
+      tools: [...new Set(bits.flatMap(({ tools }) => tools))],
+      subject: { part: lot.part.id, lot: lot.index, routeStep: index },
+      machine: step.machine,
+      takesMachine: false,
+    })
+  })
   return closeSetup(ground, step, chain)
 }
 
