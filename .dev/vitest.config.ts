@@ -4,6 +4,7 @@ export default defineConfig({
   test: {
     root: new URL('..', import.meta.url).pathname,
     include: ['tests/**/*.test.ts'],
+    setupFiles: ['.dev/vitest.setup.ts'],
     testTimeout: 60_000,
     hookTimeout: 120_000,
   },

@@ -32,7 +32,7 @@ import { version } from './version.ts'
 export interface CompileOptions extends LoadOptions {
   /** First day, instead of the project's own start. */
   readonly date?: Day
-  /** Most schedules tried; 200 where not said. */
+  /** Most schedules tried; 60 where not said. */
   readonly effort?: number
   readonly seed?: number
 }
@@ -95,7 +95,7 @@ function planStage(laid: Laid, options: CompileOptions): Stage<Results | null> {
   return stage((report) => {
     const { project, purchase, orders, network } = laid
     const schedule = scheduleNetwork(project, network, {
-      effort: options.effort ?? 200,
+      effort: options.effort ?? 60,
       seed: options.seed ?? 1,
     })
     if ('kind' in schedule) {

@@ -7,6 +7,7 @@ export type Minutes = number
 /** A span in seconds. */
 export type Seconds = number
 
+/** Minutes of a whole day. */
 export const minutesPerDay = 1440
 
 /** Half-open interval `[open, close)` of instants. */
@@ -39,6 +40,7 @@ export function weekday(day: Day): number {
   return (((day + 3) % 7) + 7) % 7
 }
 
+/** Short weekday names, Monday first. */
 export const weekdayNames = ['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun'] as const
 
 /** The instant `minutes` after midnight of `day`. */

@@ -5,6 +5,7 @@ import { assemblyShutsNothingOut } from './assembly-shuts-nothing-out.ts'
 import type { ModelCheck, NetworkCheck, ResultCheck } from './check.ts'
 import { circularWaits } from './circular-waits.ts'
 import { eatenSessions } from './eaten-sessions.ts'
+import { hoursNeverMeet } from './hours-never-meet.ts'
 import { cashExceeded, massExceeded, wantedMissed } from './limits.ts'
 import { materialToGet, nothingToGetItFrom } from './nothing-to-get-it-from.ts'
 import { partInItself } from './part-in-itself.ts'
@@ -30,7 +31,13 @@ const assemblyOrders: NetworkCheck = ({ orders }, report) => {
 }
 
 /** Checks of the work laid out, before it is placed in time. */
-export const networkChecks: readonly NetworkCheck[] = [assemblyOrders, circularWaits, materialToGet, windows]
+export const networkChecks: readonly NetworkCheck[] = [
+  assemblyOrders,
+  circularWaits,
+  materialToGet,
+  hoursNeverMeet,
+  windows,
+]
 
 /** Checks of a finished plan. */
 export const resultChecks: readonly ResultCheck[] = [wantedMissed, cashExceeded, massExceeded]

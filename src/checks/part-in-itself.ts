@@ -1,6 +1,7 @@
 import { dep } from '../diagnostics/catalogue/dep.ts'
 import { namedRings } from '../graph/named-rings.ts'
 import type { ModelCheck } from './check.ts'
+import { firstInSource } from './circular-waits.ts'
 
 /** DEP02: parts that contain each other. */
 export const partInItself: ModelCheck = (project, report) => {
@@ -18,6 +19,7 @@ export const partInItself: ModelCheck = (project, report) => {
       const next = ring[(index + 1) % ring.length]!
       return { id, at: places.get(`${id} > ${next}`)!.at, says: `\`${id}\` contains \`${next}\`` }
     })
-    report(dep.partInItself, edges[0]!.at, { ring: edges })
+    const first = firstInSource(edges)
+    report(dep.partInItself, first[0]!.at, { ring: first })
   }
 }

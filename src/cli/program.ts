@@ -34,7 +34,7 @@ ${exitHelp}`,
       .option('--date <day>', 'first day, instead of the start in the project (YYYY-MM-DD)')
   const search = (command: Command): Command =>
     shared(command)
-      .option('--effort <count>', 'most schedules tried (200)')
+      .option('--effort <count>', 'most schedules tried (60)')
       .option('--seed <number>', 'seed of the search (1)')
   shared(
     program

@@ -25,6 +25,7 @@ export function ownTerminal(): Terminal {
 
 /** Exit codes: clean or warnings; errors in the project; wrong use of the command; a fault in fettle. */
 export const exits = { fine: 0, errors: 1, usage: 2, fault: 3 } as const
+/** One of the exit codes. */
 export type Exit = (typeof exits)[keyof typeof exits]
 
 /** Wrong use of the command: said in one line, exit 2. */

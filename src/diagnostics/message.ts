@@ -1,5 +1,6 @@
 import type { Place } from '../base/place.ts'
 
+/** Whether a plan can be trusted (warning) or not (error). */
 export type Level = 'error' | 'warning'
 
 /** A further place that belongs to a message. */

@@ -17,6 +17,7 @@ export interface AssemblyPlan {
   readonly ground: string | null
 }
 
+/** How a step joins what it puts. */
 export type JoiningMethod =
   | 'screw'
   | 'thread'

@@ -122,6 +122,7 @@ export interface Charge {
   readonly known: Cents
 }
 
+/** What a charged line is for. */
 export type ChargeKind = 'bought' | 'material' | 'outside' | 'machine' | 'hands' | 'cutter'
 
 /** What is still there when the devices are done, at landed price or making cost. */
@@ -144,19 +145,23 @@ export interface Share {
   readonly unknown: readonly string[]
 }
 
+/** What one cause bears of the charged money. */
 export interface CauseShare extends Share {
   readonly cause: Cause
 }
 
+/** What one kind of process bears of the charged money. */
 export interface ProcessShare extends Share {
   readonly process: ChargeKind
 }
 
+/** What one vendor bears of the charged money. */
 export interface VendorShare extends Share {
   /** `null`: nobody is known to sell it. */
   readonly vendor: string | null
 }
 
+/** What one device of the batch bears of the charged money. */
 export interface DeviceShare extends Share {
   /** From 0. */
   readonly device: number

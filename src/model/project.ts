@@ -9,6 +9,7 @@ import type { Quantity } from '../base/quantity.ts'
 import type { ThreePoint } from '../base/three-point.ts'
 import type { AssemblyPlan } from './assembly.ts'
 
+/** A project with every unit read and every name found. */
 export interface Project {
   readonly file: string
   readonly fingerprint: string
@@ -32,6 +33,7 @@ export interface Project {
   readonly demand: ReadonlyMap<string, Demand>
 }
 
+/** What is built, how many, and between which days. */
 export interface Device {
   readonly at: Place
   readonly name: string
@@ -43,6 +45,7 @@ export interface Device {
   readonly wanted: { readonly day: Day; readonly at: Place } | null
 }
 
+/** What the plan must stay under; `null`: no limit. */
 export interface Limits {
   /** Major units of the project's currency. */
   readonly cash: { readonly value: Fraction; readonly at: Place } | null
@@ -76,6 +79,7 @@ export interface DayPattern {
   readonly off: readonly DayRange[]
 }
 
+/** Somebody who works on it, with hours and a rate. */
 export interface Person extends Placed {
   /** `null`: no hours were given (a diagnostic says so). */
   readonly hours: Hours | null
@@ -85,6 +89,7 @@ export interface Person extends Placed {
   readonly cleanUp: Minutes
 }
 
+/** A machine with its hours, its rate and who may use it. */
 export interface Machine extends Placed {
   /** `null`: always open. */
   readonly hours: Hours | null
@@ -99,12 +104,14 @@ export interface Machine extends Placed {
   readonly note: string | null
 }
 
+/** A tool that steps ask for, with how many and when it is here. */
 export interface Tool extends Placed {
   readonly qty: number
   readonly from: Day | null
   readonly until: Day | null
 }
 
+/** A cutter with its life and what is here. */
 export interface Cutter extends Placed {
   readonly diameter: Quantity | null
   readonly have: number
@@ -117,6 +124,7 @@ export interface Cutter extends Placed {
   readonly facts: ReadonlyMap<string, string>
 }
 
+/** What parts are made of, and the forms it is bought in. */
 export interface Material extends Placed {
   readonly density: Quantity | null
   /** Millimetres. */
@@ -137,6 +145,7 @@ export type Size =
   | { readonly shape: 'volume'; readonly volume: Quantity }
   | { readonly shape: 'mass'; readonly mass: Quantity }
 
+/** One size in which a material is bought or lies here. */
 export interface MaterialForm {
   readonly at: Place
   /** Unique in the project, made of material and size: `al-6082 bar 20 mm`. */
@@ -148,6 +157,7 @@ export interface MaterialForm {
   readonly offers: readonly Offer[]
 }
 
+/** Who sells: days, cutoff, transit and the charges of an order. */
 export interface Vendor extends Placed {
   readonly days: DayPattern
   readonly cutoff: Minutes
@@ -170,12 +180,14 @@ export interface Vendor extends Placed {
   readonly url: string | null
 }
 
+/** The price of one unit from a quantity on. */
 export interface PriceBreak {
   readonly from: number
   /** Major units of the offer's currency, exact. */
   readonly price: Fraction
 }
 
+/** What a vendor asks for a thing, and how long it takes. */
 export interface Offer {
   readonly at: Place
   readonly vendor: string
@@ -219,7 +231,9 @@ export interface After {
   readonly at: Place
 }
 
+/** What a part is for. */
 export type Role = 'device' | 'fixture' | 'consumable' | 'tool'
+/** Whether work takes a person whole, one within reach, or nobody. */
 export type Attention = 'hands' | 'nearby' | 'none'
 
 /** Who may do a piece of work, and how it may be interrupted. */
@@ -233,6 +247,7 @@ export interface Labour {
   readonly least: Minutes
 }
 
+/** A dimension, fit or thread of a part, by name. */
 export interface Feature {
   readonly name: string
   /** As typed: `6 H7`, `M14x1-6H`, `4.2 ± 0.05 mm`. */
@@ -240,6 +255,7 @@ export interface Feature {
   readonly at: Place
 }
 
+/** A part: what it is for and how it comes to be. */
 export interface Part extends Placed {
   readonly role: Role
   /** As written; `null` where silent. */
@@ -277,12 +293,14 @@ export interface Routed {
   readonly route: readonly RouteStep[]
 }
 
+/** Made by hand or machine along a route. */
 export interface MachinedWay extends Routed {
   readonly kind: 'machined'
   readonly material: string | null
   readonly stock: Stock | null
 }
 
+/** The raw piece that a machined part is cut from. */
 export interface Stock {
   readonly at: Place
   readonly size: Size
@@ -293,6 +311,7 @@ export interface Stock {
   readonly offers: readonly Offer[]
 }
 
+/** One run of a printer: times, material and what follows it. */
 export interface PrintJob {
   readonly at: Place
   readonly machine: string | null
@@ -304,8 +323,11 @@ export interface PrintJob {
   readonly wash: ThreePoint | null
   readonly dry: ThreePoint | null
   readonly cure: ThreePoint | null
+  /** Of a person while it prints; `null`: as usual for the printer. */
+  readonly attention: Attention | null
 }
 
+/** Printed, alone or on a plate with others. */
 export interface PrintedWay extends Routed {
   readonly kind: 'printed'
   readonly job: PrintJob
@@ -314,6 +336,7 @@ export interface PrintedWay extends Routed {
   readonly plate: string | null
 }
 
+/** One print job that several parts share. */
 export interface Plate extends Placed {
   readonly job: PrintJob
   readonly after: readonly After[]
@@ -321,6 +344,7 @@ export interface Plate extends Placed {
   readonly parts: readonly string[]
 }
 
+/** A board: bought bare or stuffed, then soldered. */
 export interface BoardWay extends Routed {
   readonly kind: 'board'
   readonly outline: string | null
@@ -331,11 +355,13 @@ export interface BoardWay extends Routed {
   readonly solder: Operation | null
 }
 
+/** Bought as it is. */
 export interface BoughtWay extends Routed {
   readonly kind: 'bought'
   readonly offers: readonly Offer[]
 }
 
+/** Put together apart from the device. */
 export interface AssemblyWay {
   readonly kind: 'assembly'
   readonly plan: AssemblyPlan
@@ -355,6 +381,7 @@ export type RouteStep =
   | { readonly kind: 'work'; readonly at: Place; readonly operation: Operation }
   | OutsideStep
 
+/** One clamping on a machine, with the operations done in it. */
 export interface SetupStep {
   readonly kind: 'setup'
   readonly at: Place
@@ -372,6 +399,7 @@ export interface SetupStep {
   readonly operations: readonly Operation[]
 }
 
+/** Work sent out: out, lead, back. */
 export interface OutsideStep {
   readonly kind: 'outside'
   readonly at: Place
@@ -416,6 +444,7 @@ export interface NamedTool {
   readonly resource: { readonly kind: 'tool' | 'machine' | 'part'; readonly id: string } | null
 }
 
+/** Work that is no part and no assembly. */
 export interface Work extends Placed, Labour {
   /** Seconds. */
   readonly time: ThreePoint | null
@@ -426,6 +455,7 @@ export interface Work extends Placed, Labour {
   readonly note: string | null
 }
 
+/** A chain of dimensions that must close within a tolerance. */
 export interface Chain extends Placed {
   readonly must: string
   readonly sum: readonly { readonly text: string; readonly at: Place }[]
@@ -446,6 +476,7 @@ export interface Demand {
   readonly uses: readonly Use[]
 }
 
+/** Where a count of a part comes from. */
 export interface Use {
   readonly by: 'step' | 'fastener' | 'board' | 'qty'
   /** The assembly part or board it goes into; `null`: the device. */

@@ -111,6 +111,7 @@ export interface Cart {
   readonly unknown: readonly string[]
 }
 
+/** All that is bought: carts, and what is cut from bars and plates. */
 export interface Purchase {
   /** Sorted by id. */
   readonly carts: readonly Cart[]

@@ -13,6 +13,7 @@ export interface PlanSchedule {
   readonly schedulesTried: number
 }
 
+/** One task placed in time, in the pieces it is worked in. */
 export interface ScheduledTask {
   readonly id: string
   readonly start: Instant

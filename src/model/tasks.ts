@@ -75,6 +75,7 @@ export interface Delivery {
   readonly outDays: number
 }
 
+/** One task waits for another. */
 export interface TaskLink {
   readonly from: string
   readonly to: string
@@ -85,6 +86,7 @@ export interface TaskLink {
   readonly why: LinkWhy
 }
 
+/** The reason of a link. */
 export type LinkWhy =
   | 'route'
   | 'lot'
@@ -103,6 +105,7 @@ export type LinkWhy =
   | 'plate'
   | 'subassembly'
 
+/** A resource held over several tasks. */
 export interface TaskHold {
   readonly kind: 'machine' | 'fixture' | 'tool'
   readonly resource: string

@@ -74,6 +74,7 @@ export type Value =
   | { readonly type: 'unknown'; readonly text: string }
   | { readonly type: 'empty' }
 
+/** One finished cell. */
 export interface Cell {
   readonly value: Value
   /** Live: recomputed by the spreadsheet from other named cells; `value` is what it must give today. */
@@ -102,6 +103,7 @@ export interface Cell {
 /** One cell of the chart drawn in cells; every mark has a sign of its own beside its shade. */
 export type Mark = 'work' | 'critical' | 'unattended' | 'away' | 'held' | 'closed' | 'wanted'
 
+/** Head and width of a column of a table. */
 export interface Column {
   readonly head: string
   /** Width in characters of the base font. */
@@ -109,6 +111,7 @@ export interface Column {
   readonly align?: 'left' | 'right' | 'center'
 }
 
+/** One row of finished cells. */
 export interface Row {
   readonly cells: readonly Cell[]
   /** Outline depth, 0 to 7. */
@@ -134,6 +137,7 @@ export type Block =
       readonly filter: boolean
     }
 
+/** One finished sheet of the workbook. */
 export interface Sheet {
   /** ASCII, at most 31 characters, from our own fixed list. */
   readonly name: string

@@ -6,6 +6,7 @@
 /** Decimal text, or what is known and what is not where a price is missing. */
 export type Amount = string | { readonly known: string; readonly unknown: readonly string[] }
 
+/** The whole report of a plan. */
 export interface ReportModel {
   readonly report: 'fettle'
   readonly version: 1
@@ -37,12 +38,14 @@ export interface ReportModel {
   readonly tables: readonly ReportTable[]
 }
 
+/** What one part, process, vendor or device bears. */
 export interface ReportShare {
   readonly id: string
   readonly amount: string
   readonly unknown: boolean
 }
 
+/** The views of the money, with their shares. */
 export interface ReportCost {
   readonly currency: string
   readonly cash: Amount
@@ -57,6 +60,7 @@ export interface ReportCost {
   readonly expectedLoss: readonly { readonly part: string; readonly amount: string | null }[]
 }
 
+/** One part: how many, and when all are here. */
 export interface ReportPart {
   readonly name: string
   readonly kind: string
@@ -69,6 +73,7 @@ export interface ReportPart {
   readonly ready: string
 }
 
+/** One order to one vendor. */
 export interface ReportCart {
   readonly id: string
   readonly vendor: string
@@ -89,6 +94,7 @@ export interface ReportCart {
   }[]
 }
 
+/** One task with its dates and what it waits for. */
 export interface ReportTask {
   readonly id: string
   readonly title: string
@@ -119,6 +125,7 @@ export interface ReportTask {
   readonly waitsFor: readonly { readonly task: string; readonly says: string }[]
 }
 
+/** One step of the chain that sets the finish. */
 export interface ReportChainStep {
   readonly task: string
   readonly title: string
@@ -128,6 +135,7 @@ export interface ReportChainStep {
   readonly says: string
 }
 
+/** The order in which one assembly goes together. */
 export interface ReportAssembly {
   /** The part, or `null` for the device. */
   readonly of: string | null
@@ -143,6 +151,7 @@ export interface ReportAssembly {
   }[]
 }
 
+/** One unbroken stretch of work of one person. */
 export interface ReportSession {
   readonly person: string
   readonly from: string
@@ -155,6 +164,7 @@ export interface ReportSession {
   }[]
 }
 
+/** One line to measure. */
 export interface ReportInspection {
   readonly number: number
   readonly of: string
@@ -166,6 +176,7 @@ export interface ReportInspection {
   readonly pieces: number
 }
 
+/** One error or warning, where it stands, and the mend. */
 export interface ReportFinding {
   readonly code: string
   readonly level: string

@@ -1,3 +1,4 @@
+import type { Place } from '../base/place.ts'
 import { qty } from '../diagnostics/catalogue/qty.ts'
 import { ref } from '../diagnostics/catalogue/ref.ts'
 import type { AssemblyPlan, OpeningAt, Step } from '../model/assembly.ts'
@@ -181,6 +182,29 @@ function groundOf(named: string | null, steps: readonly Step[]): string | null {
   return touched.find((body): body is string => body !== undefined && !put.has(body)) ?? null
 }
 
+/** REF10, QTY13: names under `as` that are taken, and more or fewer of them than are put. */
+function reportCopies(context: Context, steps: readonly Spot<StepSource>[], read: readonly Step[]): void {
+  const seen = new Map<string, Place>()
+  for (const [index, step] of steps.entries()) {
+    const names = listed(field(step, 'as'))
+    const put = read[index]!.put
+    if (put && names.length > 0 && names.length !== put.count)
+      context.report(qty.copiesMismatch, field(step, 'as')!.at, {
+        part: put.part,
+        put: put.count,
+        named: names.length,
+      })
+    for (const one of names) {
+      const name = one.text.trim()
+      const part = context.names.all.get(name)
+      const first = seen.get(name) ?? (part?.kind === 'part' ? part.at : null)
+      if (first)
+        context.report(ref.doubledCopy, one.at, { name, is: seen.has(name) ? 'copy' : 'part', first })
+      else seen.set(name, one.at)
+    }
+  }
+}
+
 /** How a device (`null`) or a part of kind assembly goes together. */
 export function assemblyAt(context: Context, assembly: string | null, spot: Spot<PlanSource>): AssemblyPlan {
   const openings = openingsAt(spot)
@@ -191,6 +215,7 @@ export function assemblyAt(context: Context, assembly: string | null, spot: Spot
   )
   const ids = stepIds(steps, parts)
   const read = steps.map((step, index) => stepAt(context, assembly, openings, step, index, ids[index]!))
+  reportCopies(context, steps, read)
   const ground = nameAt(context.names, context.report, field(spot, 'ground'), ['part'])
   return { of: assembly, at: spot.keyAt, openings, steps: read, ground: groundOf(ground, read) }
 }

@@ -11,10 +11,12 @@ import type {
 import { entries, field, type Spot } from '../source/spot.ts'
 import type { Context } from './context.ts'
 import { dayAt, dayPatternAt, hoursAt, timeOfDayAt } from './hours.ts'
+import { nameAt } from './names.ts'
 import { knownCurrency, offersAt, worthAt } from './offers.ts'
 import {
   certain,
   hourlyRate,
+  listed,
   minutesAt,
   moneyIn,
   quantityAt,
@@ -27,14 +29,18 @@ const defaultCutoff = 12 * 60
 const defaultPost = 18 * 60
 const tenMinutes = certain(600, 'min', '10 min')
 
+function saysNoHours(spot: Spot<PersonSource>): boolean {
+  const given = [field(spot, 'hours'), field(spot, 'extra')].flatMap((one) => (one ? entries(one) : []))
+  return given.every(([, value]) => listed(value).every((one) => one.text.trim() === ''))
+}
+
 /** A person with hours and rate. */
 export function personAt(context: Context, id: string, spot: Spot<PersonSource>): Person {
   const hours = hoursAt(context, field(spot, 'hours'), null, field(spot, 'extra'))
   const off = field(spot, 'off')
   const withOff = hoursAt(context, null, off, null)
-  if (!hours || (hours.weekly.every((day) => day.length === 0) && hours.extra.size === 0)) {
-    context.report(cal.nobodyHasHours, spot.keyAt, { person: id })
-  }
+  // Hours that cannot be read have been reported as such.
+  if (saysNoHours(spot)) context.report(cal.nobodyHasHours, spot.keyAt, { person: id })
   return {
     id,
     at: spot.keyAt,
@@ -45,10 +51,19 @@ export function personAt(context: Context, id: string, spot: Spot<PersonSource>)
   }
 }
 
+/** Whether every user named exists; a shop file may name people of other projects, so there nothing is said. */
+function usersKnown(context: Context, spot: Spot<string | string[]> | null): boolean {
+  if (!spot || spot.file !== context.file) return true
+  return listed(spot)
+    .map((one) => nameAt(context.names, context.report, one, ['person']))
+    .every((name) => name !== null)
+}
+
 /** A machine with hours, rate and who may use it. */
 export function machineAt(context: Context, id: string, spot: Spot<MachineSource>): Machine {
   const users = context.users.get(id) ?? []
-  if (users.length === 0 && context.people.length > 0)
+  const known = usersKnown(context, field(spot, 'users'))
+  if (known && users.length === 0 && context.people.length > 0)
     context.report(cal.machineWithoutUser, (field(spot, 'users') ?? spot).at, { machine: id })
   return {
     id,
@@ -101,7 +116,7 @@ export function vendorAt(context: Context, id: string, spot: Spot<VendorSource>)
   const carrier = field(spot, 'carrier')
   const money = (key: 'freight' | 'free over' | 'minimum order' | 'clearance') =>
     moneyIn(context, key, field(spot, key), currency)
-  const vendor: Vendor = {
+  return {
     id,
     at: spot.keyAt,
     days: dayPatternAt(context, field(spot, 'days'), field(spot, 'off')),
@@ -123,8 +138,4 @@ export function vendorAt(context: Context, id: string, spot: Spot<VendorSource>)
     receive: threePointAt(context, 'receive', field(spot, 'receive'), 'time') ?? tenMinutes,
     url: words(field(spot, 'url')),
   }
-  for (const pattern of [vendor.days, vendor.carrier]) {
-    if (!pattern.weekly.includes(true)) context.report(cal.noDays, spot.keyAt, { vendor: id })
-  }
-  return vendor
 }

@@ -12,7 +12,11 @@ export interface StepName {
 export interface Context extends Reading {
   readonly report: Report
   readonly names: Names
+  /** The project's own file; every other is a shop's. */
+  readonly file: string
   readonly people: readonly string[]
+  /** Materials of which a form was faulted: what is not among their forms says nothing. */
+  readonly incomplete: Set<string>
   /** Who may use each machine, in source order. */
   readonly users: ReadonlyMap<string, readonly string[]>
   /** Vendor currencies, for bare prices. */

@@ -1,3 +1,4 @@
+import type { Place } from '../base/place.ts'
 import { qty } from '../diagnostics/catalogue/qty.ts'
 import type { Report } from '../diagnostics/message.ts'
 import type { AssemblyPlan } from '../model/assembly.ts'
@@ -6,6 +7,12 @@ import type { Demand, Part, Use } from '../model/project.ts'
 /** What one assembly, board or setup asks for. */
 interface Asked extends Use {
   readonly part: string
+}
+
+/** Where the ground is first named. */
+function groundPlace({ ground, steps, at }: AssemblyPlan): Place {
+  const bodies = steps.flatMap(({ into, onto, shuts }) => [into, onto, ...shuts])
+  return bodies.find((one) => one?.body === ground)?.at ?? at
 }
 
 function askedByPlan(plan: AssemblyPlan): readonly Asked[] {
@@ -18,7 +25,7 @@ function askedByPlan(plan: AssemblyPlan): readonly Asked[] {
   }
   // The ground is never put, yet it is there once.
   if (plan.ground !== null)
-    asked.push({ part: plan.ground, by: 'step', into: plan.of, count: 1, at: plan.at })
+    asked.push({ part: plan.ground, by: 'step', into: plan.of, count: 1, at: groundPlace(plan) })
   return asked
 }
 
@@ -121,16 +128,21 @@ function neededOf(part: Part, alone: boolean, byQty: number, inPlaces: number, p
   return pointedAt || inPlaces > 0 ? Math.max(1, inPlaces) : 0
 }
 
-/** Reports counts on parts that differ from what the steps place, and parts that nothing asks for. */
+/**
+ * QTY07, QTY08: counts on parts that differ from what the steps place, and parts that nothing asks for. Silent on parts
+ * that a `misread` name may have meant, and on `bodies` that steps name: what is wrong there is said elsewhere.
+ */
 export function reportDemand(
   parts: ReadonlyMap<string, Part>,
   demand: ReadonlyMap<string, Demand>,
+  misread: ReadonlySet<string>,
+  bodies: ReadonlySet<string>,
   report: Report,
 ): void {
   for (const part of parts.values()) {
     const { perDevice, needed, uses } = demand.get(part.id)!
     const placed = uses.some((use) => use.by !== 'qty')
-    if (part.qty && placed && !reusable(part) && part.qty.count !== perDevice) {
+    if (part.qty && placed && !misread.has(part.id) && !reusable(part) && part.qty.count !== perDevice) {
       const places = uses.map((use) => ({
         at: use.at,
         says: `${use.count} ${use.by === 'board' ? 'soldered' : 'placed'} here${use.into === null ? '' : ` in \`${use.into}\``}`,
@@ -142,6 +154,7 @@ export function reportDemand(
         places,
       })
     }
-    if (needed === 0 && part.qty === null) report(qty.notPlaced, part.at, { part: part.id })
+    if (needed === 0 && part.qty === null && !misread.has(part.id) && !bodies.has(part.id))
+      report(qty.notPlaced, part.at, { part: part.id, role: part.role, reused: reusable(part) })
   }
 }

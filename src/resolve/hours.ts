@@ -76,7 +76,8 @@ export function dayRangesAt(reading: Reading, key: string, spot: Spot<string[]> 
     const [from = '', to = from] = one.text.split('..').map((end) => end.trim())
     const [first, last] = [parseDay(from), parseDay(to)]
     if (first !== null && last !== null && first <= last) return [{ first, last }]
-    reading.report(cal.noSuchDay, one.at, { key, text: one.text })
+    const perhaps = first !== null && last !== null ? `${to}..${from}` : null
+    reading.report(cal.noSuchDay, one.at, { key, text: one.text, perhaps })
     return []
   })
 }
@@ -85,7 +86,7 @@ export function dayRangesAt(reading: Reading, key: string, spot: Spot<string[]> 
 export function dayAt(reading: Reading, key: string, spot: Spot<string> | null): Day | null {
   if (!spot) return null
   const day = parseDay(spot.text)
-  if (day === null) reading.report(cal.noSuchDay, spot.at, { key, text: spot.text })
+  if (day === null) reading.report(cal.noSuchDay, spot.at, { key, text: spot.text, perhaps: null })
   return day
 }
 
@@ -106,7 +107,7 @@ function extraAt(reading: Reading, spot: HoursSpot | null): ReadonlyMap<Day, rea
   const extra = new Map<Day, readonly DaySpan[]>()
   for (const [key, value] of spot ? entries(spot) : []) {
     const [day, spans] = [parseDay(key), spansOf(textsOf(value))]
-    if (day === null) reading.report(cal.noSuchDay, value.keyAt, { key: 'extra', text: key })
+    if (day === null) reading.report(cal.noSuchDay, value.keyAt, { key: 'extra', text: key, perhaps: null })
     else if (!spans) reading.report(cal.hoursUnread, value.keyAt, { key, text: textsOf(value).join(', ') })
     else extra.set(day, joined(spans))
   }

@@ -20,16 +20,24 @@ export interface LabourKeys {
   readonly least?: string | number
 }
 
-/** People who may do it: those named, else those who may use the machine, else everybody. */
+/** People who may do it: those named, else those who may use the machine, else everybody; `null` where a name was faulted. */
 function whoAt(
   context: Context,
   spot: Spot<string | string[]> | null,
   machine: string | null,
-): readonly string[] {
+): readonly string[] | null {
   const users = (machine === null ? undefined : context.users.get(machine)) ?? context.people
   if (!spot) return users
-  const wanted = listed(spot).flatMap((one) => nameAt(context.names, context.report, one, ['person']) ?? [])
+  const named = listed(spot)
+  const wanted = named.flatMap((one) => nameAt(context.names, context.report, one, ['person']) ?? [])
+  if (wanted.length < named.length) return null
   return wanted.filter((person) => users.includes(person))
+}
+
+/** Whether there is anybody for a machine, or for work without one; where not, that is said of the machine or the project. */
+function someoneMay(context: Context, machine: string | null): boolean {
+  if (context.people.length === 0) return false
+  return machine === null || (context.users.get(machine) ?? context.people).length > 0
 }
 
 /** Who does it and how, with the defaults of its process where the person is silent. */
@@ -41,13 +49,16 @@ export function labourAt(
   what: string,
 ): Labour {
   const attention = field(spot, 'attention')?.value ?? usual.attention
-  const who = whoAt(context, field(spot, 'who'), machine)
+  const named = whoAt(context, field(spot, 'who'), machine)
+  const who = named ?? []
   const people = field(spot, 'people')?.value ?? 1
-  if (attention !== 'none' && who.length < people && context.people.length > 0) {
+  if (named && attention !== 'none' && who.length < people && someoneMay(context, machine)) {
     context.report(cal.nobodyEligible, (field(spot, 'people') ?? field(spot, 'who') ?? spot).at, {
       what,
       people,
       may: who,
+      asked: listed(field(spot, 'who')).map((one) => one.text.trim()),
+      machine,
     })
   }
   return {
@@ -100,5 +111,6 @@ export function warnNearMiss(
 ): void {
   const names = [...context.names.all].filter(([name, named]) => fits(named.kind, name)).map(([name]) => name)
   const near = nearNames(text, names)
+  for (const name of near) context.names.suspected.add(name)
   if (near.length > 0) context.report(ref.nearMiss, at, { text, near, kind })
 }

@@ -32,22 +32,30 @@ function flatSize(context: Context, shape: 'plate' | 'block', spot: Spot<string>
   return sides ? { shape, length: sides[0]!, width: sides[1]!, thickness: sides[2]! } : null
 }
 
+const formShapes = ['bar', 'plate', 'volume', 'mass']
+const stockShapes = ['bar', 'plate', 'block']
+
 type SizeKeys = Pick<FormSource, 'bar' | 'length' | 'plate' | 'volume' | 'mass'> & Pick<StockSource, 'block'>
 
 /** The one size a form or piece of stock has; `null` where it has none, several or a faulted one (reported). */
-function oneSize(context: Context, what: string, spot: Spot<SizeKeys>): Size | null {
+function oneSize(
+  context: Context,
+  what: string,
+  spot: Spot<SizeKeys>,
+  shapes: readonly string[],
+): Size | null {
   const keys = (['bar', 'plate', 'block', 'volume', 'mass'] as const).filter((key) => field(spot, key))
   const [key] = keys
   if (keys.length !== 1 || key === undefined) {
-    context.report(prc.twoShapes, spot.at, { what, found: keys })
+    context.report(prc.twoShapes, spot.at, { what, found: keys, shapes })
     return null
   }
   if (key === 'plate' || key === 'block') return flatSize(context, key, field(spot, key))
   if (key === 'bar') {
     const across = quantityAt(context, 'bar', field(spot, 'bar'), 'length', 'above 0')
     const length = quantityAt(context, 'length', field(spot, 'length'), 'length', 'above 0')
-    if (!field(spot, 'length'))
-      context.report(prc.twoShapes, spot.at, { what, found: ['bar without length'] })
+    const bar = field(spot, 'bar')!
+    if (!field(spot, 'length')) context.report(prc.barWithoutLength, bar.at, { what, bar: bar.text })
     return across && length ? { shape: 'bar', across, length } : null
   }
   const amount = quantityAt(context, key, field(spot, key), key, 'above 0')
@@ -70,22 +78,27 @@ function haveOf(context: Context, size: Size, spot: Spot<string | number> | null
   const unit = wholeUnit(size)
   const measure = size.shape === 'bar' ? 'length' : size.shape === 'mass' ? 'mass' : 'volume'
   const bare = readAs(spot.text, 'ratio')
-  if (!isFault(bare) && bare.unit === '') return bare.value.lt(0) ? new Fraction(0) : bare.value
+  if (size.shape === 'plate' || size.shape === 'block' || (!isFault(bare) && bare.unit === ''))
+    return quantityAt(context, 'have', spot, 'ratio')?.value ?? new Fraction(0)
   const amount = quantityAt(context, 'have', spot, measure)
   return amount && unit ? amount.value.div(unit.value) : new Fraction(0)
 }
 
 function formAt(context: Context, material: string, spot: Spot<FormSource>): MaterialForm | null {
-  const size = oneSize(context, `a form of \`${material}\``, spot as Spot<SizeKeys>)
-  if (!size) return null
-  const id = `${material} ${saySize(size)}`
+  const size = oneSize(context, `a form of \`${material}\``, spot as Spot<SizeKeys>, formShapes)
+  const id = size ? `${material} ${saySize(size)}` : material
+  const offers = offersAt(context, id, field(spot, 'offers'))
+  if (!size) {
+    context.incomplete.add(material)
+    return null
+  }
   return {
     at: spot.at,
     id,
     size,
     have: haveOf(context, size, field(spot, 'have')),
     worth: worthAt(context, field(spot, 'worth')),
-    offers: offersAt(context, id, field(spot, 'offers')),
+    offers,
   }
 }
 
@@ -116,12 +129,12 @@ export function stockAt(
   material: Material | null,
   spot: Spot<StockSource>,
 ): Stock | null {
-  const size = oneSize(context, `the stock of \`${part}\``, spot as Spot<SizeKeys>)
+  const size = oneSize(context, `the stock of \`${part}\``, spot as Spot<SizeKeys>, stockShapes)
   const offers = offersAt(context, part, field(spot, 'offers'))
   const kerf = quantityAt(context, 'kerf', field(spot, 'kerf'), 'length') ?? material?.kerf ?? usualKerf
   if (!size) return null
   const form = offers.length > 0 ? undefined : material?.forms.find((one) => servesPiece(one.size, size))
-  if (!form && offers.length === 0 && material) {
+  if (!form && offers.length === 0 && material && !context.incomplete.has(material.id)) {
     const forms = material.forms.map((one) => one.id)
     context.report(buy.noForm, spot.at, { part, material: material.id, wants: saySize(size), forms })
   }

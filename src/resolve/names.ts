@@ -6,6 +6,7 @@ import type { Report } from '../diagnostics/message.ts'
 import type { Count } from '../model/project.ts'
 import type { Spot } from '../source/spot.ts'
 
+/** What a name may stand for. */
 export type NameKind =
   | 'person'
   | 'machine'
@@ -30,6 +31,8 @@ export interface Names {
   readonly all: ReadonlyMap<string, Named>
   /** Names that something points at. */
   readonly used: Set<string>
+  /** Names that a misspelt one may have meant: that they are unused would only follow from it. */
+  readonly suspected: Set<string>
 }
 
 const endsLikeCount = / [x×]\d+$/
@@ -46,7 +49,7 @@ export function collectNames(
     else all.set(name, { kind, at })
     if (endsLikeCount.test(name)) report(ref.countInName, at, { name })
   }
-  return { all, used: new Set() }
+  return { all, used: new Set(), suspected: new Set() }
 }
 
 function namesOf(names: Names, kinds: readonly NameKind[]): string[] {
@@ -81,7 +84,9 @@ export function named(
   if (found) report(ref.wrongKind, at, { name, wanted, is: found.kind })
   else {
     const known = namesOf(names, kinds)
-    report(ref.unknownName, at, { name, wanted, near: nearNames(name, known), known })
+    const near = nearNames(name, known)
+    for (const one of near) names.suspected.add(one)
+    report(ref.unknownName, at, { name, wanted, near, known })
   }
   return null
 }
@@ -95,10 +100,34 @@ export function countAt(names: Names, report: Report, spot: Spot<string>): Count
   const whole = names.all.get(text)
   const parts = /^(.*\S)\s+[x×](\d+)$/.exec(text)
   const name = whole || !parts ? text : parts[1]!
+  const odd = whole || names.all.has(name) ? null : oddCount(names, text)
+  if (odd) {
+    names.suspected.add(odd.part)
+    report(qty.badCount, spot.at, { text, part: odd.part, count: odd.count })
+    return null
+  }
   const part = named(names, report, name, spot.at, ['part'])
   if (part === null) return null
   const count = whole || !parts ? 1 : Number(parts[2])
   if (count >= 1 && count <= 100_000) return { part, count, at: spot.at }
-  report(qty.badCount, spot.at, { text, part })
+  names.suspected.add(part)
+  report(qty.badCount, spot.at, { text, part, count: null })
+  return null
+}
+
+/** A known part with a count written in another way: `2x bearing`, `bearing x 2`, `bearing x1.5`; `null` where it is none. */
+function oddCount(
+  names: Names,
+  text: string,
+): { readonly part: string; readonly count: number | null } | null {
+  const behind = /^(.*\S)\s*[x×*]\s*(-?[\d.,]+)$/.exec(text)
+  const before = /^(-?[\d.,]+)\s*[x×*]?\s+(.*\S)$/.exec(text)
+  for (const [part, count] of [
+    [behind?.[1], behind?.[2]],
+    [before?.[2], before?.[1]],
+  ]) {
+    if (part !== undefined && names.all.get(part)?.kind === 'part')
+      return { part, count: /^[1-9]\d{0,4}$/.test(count ?? '') ? Number(count) : null }
+  }
   return null
 }

@@ -42,9 +42,9 @@ function breaksAt(context: Context, item: string, spot: PriceSpot, home: string)
     const from = /^[1-9]\d{0,6}$/.test(key) ? Number(key) : null
     if (from === null)
       context.report(qty.outOfBounds, value.keyAt, {
-        key: 'price',
+        key: 'price break',
         text: key,
-        bound: 'breaks from a whole number of pieces, 1 or more',
+        bound: 'a whole number of pieces, 1 or more',
       })
     const money = moneyAt(context, `price ${key}`, value, home)
     if (from === null || !money) {
@@ -85,16 +85,18 @@ export function offerAt(
       ? breaksAt(context, item, price, home)
       : singlePrice(context, price, home)
     : { prices: null, currency: home }
-  if (vendor === null) return null
+  if (!vendorSpot) return null
   const leadSpot = field(spot, 'lead')
-  if (!leadSpot) context.report(buy.noLead, spot.at, { item, vendor })
-  if (!price) context.report(buy.noPrice, spot.at, { item, vendor })
+  // An unknown vendor has been reported; the offer stands, so that it does not look as if there were none.
+  const seller = vendor ?? vendorSpot.text.trim()
+  if (!leadSpot) context.report(buy.noLead, spot.at, { item, vendor: seller })
+  if (!price) context.report(buy.noPrice, spot.at, { item, vendor: seller })
   const moq = field(spot, 'moq')?.value ?? 1
   const first = read.prices?.[0]?.from ?? 1
   if (first > Math.max(moq, 1)) context.report(buy.priceFromNowhere, price!.at, { item, first, needed: 1 })
   return {
     at: spot.at,
-    vendor,
+    vendor: seller,
     prices: read.prices,
     currency: read.currency,
     lead: threePointAt(context, 'lead', leadSpot, 'working days'),

@@ -22,6 +22,7 @@ import type {
   PlateSource,
   PrintedWaySource,
 } from '../source/generated/project-types.ts'
+import type { Source } from '../source/load.ts'
 import { entries, field, type Spot } from '../source/spot.ts'
 import { assemblyAt } from './assembly.ts'
 import type { Context } from './context.ts'
@@ -93,6 +94,7 @@ function jobAt(context: Context, spot: Spot<PrintedWaySource | PlateSource>): Pr
     wash: time('wash'),
     dry: time('dry'),
     cure: time('cure'),
+    attention: field(spot, 'attention')?.value ?? null,
   }
 }
 
@@ -192,6 +194,12 @@ export function partAt(
   }
 }
 
+/** The most demanding attention that one of the parts on a plate asks for, whatever their order. */
+function mostDemanding(parts: readonly Part[]): PrintJob['attention'] {
+  const asked = parts.map(({ way }) => (way.kind === 'printed' ? way.job.attention : null))
+  return (['hands', 'nearby', 'none'] as const).find((one) => asked.includes(one)) ?? null
+}
+
 /** A plate with the parts on it. Reports parts whose printer or material differ from their plate's. */
 export function plateAt(
   context: Context,
@@ -206,6 +214,7 @@ export function plateAt(
     ...own,
     machine: own.machine ?? first?.machine ?? null,
     material: own.material ?? first?.material ?? null,
+    attention: own.attention ?? mostDemanding(on),
   }
   for (const part of on) {
     if (part.way.kind !== 'printed') continue
@@ -224,20 +233,22 @@ export function plateAt(
   }
 }
 
-/** Every printed part and plate has a print time somehow; reports those that have not. */
-export function reportPrintTimes(
-  context: Context,
-  parts: ReadonlyMap<string, Part>,
-  plates: ReadonlyMap<string, Plate>,
-  deposits: ReadonlySet<string>,
-): void {
-  for (const part of parts.values()) {
-    if (part.way.kind !== 'printed') continue
-    const { way } = part
-    const plate = way.plate === null ? null : plates.get(way.plate)
-    const machine = plate?.job.machine ?? way.job.machine
-    const timed = way.job.time ?? plate?.job.time ?? null
-    if (timed === null && !(way.volume && machine !== null && deposits.has(machine)))
-      context.report(prc.noPrintTime, part.at, { part: part.id })
+/**
+ * PRC01: printed parts that have no print time, neither their own nor their plate's nor one by volume. Looks at what is
+ * written: a value that was faulted has been reported, and a name that is unknown too.
+ */
+export function reportPrintTimes(context: Context, source: Source, parts: ReadonlyMap<string, Part>): void {
+  for (const [id, spot] of source.sections.parts) {
+    const way = wayOf(spot)
+    if (way.value.kind !== 'printed') continue
+    const own = way as Spot<PrintedWaySource>
+    const plateName = field(own, 'plate')?.text.trim()
+    const plate = plateName === undefined ? null : source.sections.plates.get(plateName)
+    const machineName = ((plate && field(plate, 'machine')) ?? field(own, 'machine'))?.text.trim()
+    const machine = source.sections.machines.get(machineName ?? '')
+    const timed = field(own, 'time') ?? (plate && field(plate, 'time'))
+    const byVolume = field(own, 'volume') && (!machine || field(machine, 'deposits'))
+    if (plate !== undefined && !timed && !byVolume)
+      context.report(prc.noPrintTime, parts.get(id)!.at, { part: id })
   }
 }

@@ -1,4 +1,5 @@
 import Fraction from 'fraction.js'
+import { currencies } from '../base/currencies.ts'
 import type { DimensionName } from '../base/dimension-names.ts'
 import { currencyOf } from '../base/dims.ts'
 import { type Quantity, readAs } from '../base/quantity.ts'
@@ -107,13 +108,14 @@ export function moneyAt(
   home: string,
 ): { readonly value: Fraction; readonly currency: string } | null {
   if (!spot) return null
-  const read = readAs(spot.text, 'money', home)
+  // A currency that is not known has been reported; here it would only be said again.
+  const read = readAs(spot.text, 'money', currencies.has(home) ? home : 'EUR')
   if (isFault(read)) {
     reportFault(reading, key, spot, read, ['money'])
     return null
   }
   if (!within(reading, key, spot, read.value, 'from 0')) return null
-  return { value: read.value, currency: currencyOf(read.dims) ?? home }
+  return { value: read.value, currency: currencies.has(home) ? (currencyOf(read.dims) ?? home) : home }
 }
 
 /** Money that must be in one currency, major units. */
@@ -135,7 +137,7 @@ export function hourlyRate(reading: Reading, key: string, spot: QuantitySpot): F
   const rate = quantityAt(reading, key, spot, 'money per time')
   if (!rate) return zero
   const currency = currencyOf(rate.dims) ?? reading.currency
-  if (currency !== reading.currency) {
+  if (currency !== reading.currency && currencies.has(reading.currency)) {
     reading.report(buy.wrongMoney, spot!.at, { key, got: currency, wanted: reading.currency })
     return zero
   }

@@ -1,7 +1,5 @@
-import type Fraction from 'fraction.js'
 import { type Day, formatDay } from '../base/clock.ts'
 import type { Place } from '../base/place.ts'
-import { buy } from '../diagnostics/catalogue/buy.ts'
 import { cal } from '../diagnostics/catalogue/cal.ts'
 import { prc } from '../diagnostics/catalogue/prc.ts'
 import { ref } from '../diagnostics/catalogue/ref.ts'
@@ -20,6 +18,7 @@ import { assemblyAt, openingsAt, stepIds } from './assembly.ts'
 import { cutterAt, machineAt, personAt, toolAt, vendorAt } from './bench.ts'
 import type { Context, StepName } from './context.ts'
 import { countDemand, reportDemand } from './demand.ts'
+import { exchangeAt, reportExchange } from './exchange.ts'
 import { dayAt } from './hours.ts'
 import { labourAt, machineNamed, toolNamed } from './labour.ts'
 import { materialAt } from './materials.ts'
@@ -28,6 +27,7 @@ import { knownCurrency } from './offers.ts'
 import { partAt, plateAt, reportPrintTimes, wayOf } from './parts.ts'
 import { listed, moneyIn, quantityAt, threePointAt, words } from './reading.ts'
 import { aftersAt, targetsAt } from './targets.ts'
+import { reportNeverHere, reportNobody } from './who-is-there.ts'
 
 const kinds = {
   people: 'person',
@@ -114,7 +114,9 @@ function contextOf(source: Source, report: Report, currency: string): Context {
   return {
     report,
     currency,
+    file: source.file,
     names,
+    incomplete: new Set(),
     people,
     users: usersOf(source, people),
     vendorCurrency: mapped(sections.vendors, (_, spot) => field(spot, 'currency')?.text ?? currency),
@@ -192,45 +194,22 @@ function chainsAt(context: Context, source: Source): ReadonlyMap<string, Chain> 
   )
 }
 
-function exchangeAt(context: Context, source: Source): ReadonlyMap<string, Fraction> {
-  const rates = new Map<string, Fraction>()
-  for (const [code, spot] of source.sections.exchange) {
-    if (!knownCurrency(context, code, spot.keyAt)) continue
-    const rate = moneyIn(context, code, spot, context.currency)
-    if (rate) rates.set(code, rate)
-  }
-  return rates
+/** Bodies that steps name: one that is never put is the assembly checks' to say. */
+function bodiesOf({ parts, assembly }: Project): readonly string[] {
+  const plans = [...parts.values()].flatMap(({ way }) => (way.kind === 'assembly' ? [way.plan] : []))
+  return [...(assembly ? [assembly] : []), ...plans]
+    .flatMap(({ steps }) => steps)
+    .flatMap(({ into, onto }) => [into, onto].flatMap((one) => one?.body ?? []))
 }
 
 /** Reports names of the project's own file that nothing points at; shop files serve other projects too. */
 function reportUnused(context: Context, file: string): void {
   const silent: readonly NameKind[] = ['person', 'work', 'part', 'step', 'chain']
+  const said = new Set([...context.names.used, ...context.names.suspected])
   for (const [name, { kind, at }] of context.names.all) {
-    if (at.file === file && !silent.includes(kind) && !context.names.used.has(name))
+    if (at.file === file && !silent.includes(kind) && !said.has(name))
       context.report(ref.unusedName, at, { name, kind })
   }
-}
-
-/** Reports currencies that are used without a rate, once each. */
-function reportExchange(context: Context, project: Project): void {
-  const users = new Map<string, { at: Place; says: string }[]>()
-  const use = (currency: string, at: Place, says: string): void => {
-    if (currency !== project.device.currency && !project.exchange.has(currency))
-      users.set(currency, [...(users.get(currency) ?? []), { at, says }])
-  }
-  for (const vendor of project.vendors.values())
-    if (context.names.used.has(vendor.id))
-      use(vendor.currency, vendor.at, `\`${vendor.id}\` sells in ${vendor.currency}`)
-  for (const part of project.parts.values()) {
-    const offers = part.way.kind === 'bought' || part.way.kind === 'board' ? part.way.offers : []
-    for (const offer of offers) use(offer.currency, offer.at, `\`${part.id}\` is priced in ${offer.currency}`)
-  }
-  for (const [currency, places] of users)
-    context.report(buy.noExchange, places[0]!.at, {
-      currency,
-      home: project.device.currency,
-      users: places.slice(1),
-    })
 }
 
 /** The project with every unit read and every name found; what is faulted is reported and left out. `start` overrides the source's. */
@@ -268,14 +247,11 @@ export function resolveProject(source: Source, report: Report, start: Day | null
     chains: chainsAt(context, source),
     demand: countDemand(parts, assembly, device.qty, context.names.used),
   }
-  reportPrintTimes(
-    context,
-    parts,
-    plates,
-    new Set([...machines.values()].filter((one) => one.deposits).map((one) => one.id)),
-  )
-  reportDemand(parts, project.demand, report)
+  reportPrintTimes(context, source, parts)
+  reportDemand(parts, project.demand, context.names.suspected, new Set(bodiesOf(project)), report)
   reportUnused(context, source.file)
   reportExchange(context, project)
+  reportNeverHere(context, source, device.start)
+  reportNobody(context, project)
   return project
 }

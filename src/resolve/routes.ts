@@ -81,6 +81,7 @@ export function operationAt(
   const what = `\`${process.key}\` of \`${part}\``
   const machine = setupMachine ?? machineNamed(context, field(keys, 'machine'))
   const features = featuresOf(context, part, keys)
+  const asked = listed(field(keys, 'feature')).length + listed(field(keys, 'features')).length
   const facts = entries(keys)
     .filter(([key]) => !readElsewhere.has(key))
     .map(([key, value]) => [key, words(value) ?? ''] as const)
@@ -88,7 +89,7 @@ export function operationAt(
     ...labourAt(context, keys, machine, process, what),
     process: process.key,
     at: spot.keyAt,
-    time: timeOf(context, process, keys, features.length, what),
+    time: timeOf(context, process, keys, asked, what),
     each: field(keys, 'each')?.value ?? process.each,
     machine,
     cutter: nameAt(context.names, context.report, field(keys, 'cutter'), ['cutter']),

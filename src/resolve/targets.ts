@@ -64,10 +64,12 @@ function reportUnknown(context: Context, name: string, at: Place, from: From): v
       .filter(([, { kind }]) => kind === 'work' || kind === 'part')
       .map(([one]) => one)
     const all = [...names, ...context.steps.keys()]
+    const near = nearNames(name, all)
+    for (const one of near) context.names.suspected.add(one)
     context.report(ref.unknownName, at, {
       name,
       wanted: 'work, part or step',
-      near: nearNames(name, all),
+      near,
       known: all,
     })
   }

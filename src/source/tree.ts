@@ -122,6 +122,14 @@ function plainMap(walk: Walk, map: YAMLMap, depth: number, underPrice: boolean):
   return value
 }
 
+/** `{price: 4,20}` is two entries, a 4 and a key 20 with nothing behind it: the number with a point that was meant, or `null`. */
+function commaDecimal(map: YAMLMap, key: unknown, content: unknown, text: string): string | null {
+  const before = map.items[map.items.findIndex((pair) => pair.key === key) - 1]
+  const empty = content === null || (isScalar(content) && textOf(content) === '')
+  const whole = before ? textOf(before.value) : ''
+  return map.flow && empty && /^\d+$/.test(text) && /^-?\d+$/.test(whole) ? `${whole}.${text}` : null
+}
+
 /** The key as typed; `null` where it is no name and nothing may hang on it. */
 function keyName(
   walk: Walk,
@@ -134,7 +142,7 @@ function keyName(
   const at = placeOf(page, isScalar(key) || isMap(key) || isSeq(key) || isAlias(key) ? key : (content ?? map))
   if (!isScalar(key)) {
     const found = isAlias(key) ? 'a repeat' : isMap(key) ? 'a map' : isSeq(key) ? 'a list' : 'missing'
-    report(src.keyNotText, at, { text: '', found })
+    report(src.keyNotText, at, { text: '', found, decimal: null })
     return null
   }
   reportTag(walk, key)
@@ -145,7 +153,7 @@ function keyName(
     return null
   }
   const found = whyNoName(key, text, underPrice)
-  if (found) report(src.keyNotText, at, { text, found })
+  if (found) report(src.keyNotText, at, { text, found, decimal: commaDecimal(map, key, content, text) })
   return found && text === '' ? null : text
 }
 

@@ -90,6 +90,7 @@ export const cautions = {
   },
 } as const satisfies Record<string, Caution>
 
+/** Name of a group of cautions. */
 export type CautionKey = keyof typeof cautions
 
 /** Printed under every block of cautions. Source: rule of this project. */

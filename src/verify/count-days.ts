@@ -17,7 +17,8 @@ const mondayToFriday: DayPattern = { weekly: [true, true, true, true, true, fals
  * - The shipping day is day 0 advanced by `leadDays` vendor days, the arrival day the shipping day advanced by
  *   `transitDays` carrier days. Advancing by n takes the n-th such day strictly after; advancing by 0 stays, even on
  *   a day that is none.
- * - Goods can be used from `post` on the arrival day, and never before the order itself.
+ * - Goods can be used from `post` on the arrival day. Where that instant lies before the order itself (no lead, no
+ *   transit, the post early in the day), they are used from `post` on the arrival day advanced by 1 carrier day.
  * - Outside work with `outDays` above 0: the parcel is posted on the day that would be day 0 of an order (a vendor day,
  *   by the vendor's cutoff). It is there on the posting day advanced by `outDays` carrier days, and day 0 is the first
  *   vendor day on or after that. With `outDays` 0 the parts are handed over as an order is.
@@ -27,7 +28,10 @@ export function usableFrom(order: Instant, delivery: Delivery, vendor: Vendor): 
     delivery.outDays > 0 ? reached(order, delivery, vendor) : counted(order, vendor.days, vendor.cutoff)
   const shipped = advanced(vendor.days, day0, delivery.leadDays)
   const arrived = advanced(vendor.carrier, shipped, delivery.transitDays)
-  return arrived === null ? null : Math.max(order, instantOf(arrived, vendor.post))
+  if (arrived === null) return null
+  if (instantOf(arrived, vendor.post) >= order) return instantOf(arrived, vendor.post)
+  const later = advanced(vendor.carrier, arrived, 1)
+  return later === null ? null : instantOf(later, vendor.post)
 }
 
 /** The same clock time `days` days of Monday to Friday later. */

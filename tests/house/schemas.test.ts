@@ -101,7 +101,7 @@ describe('the schemas', () => {
       strictRequired: false,
       allowUnionTypes: true,
     })
-    ajv.addVocabulary(['x-quantity', 'x-date'])
+    ajv.addVocabulary(['x-quantity', 'x-date', 'x-unit'])
     for (const [file, schema] of schemas) ajv.addSchema({ ...schema, $id: `fettle://schemas/${file}` })
     const wrong = [...schemas].flatMap(([file, schema]) =>
       pointers(schema, '')

@@ -46,7 +46,8 @@ export function onlyCode(text: string): string {
   })
 }
 
-const importing = /\b(?:import|export)\s+(type\s+)?(?:[\w*\s{},]+?\s+from\s+)?'([^']+)'|\bimport\('([^']+)'\)/g
+const importing =
+  /\b(?:import|export)\s+(type\s+)?(?:[\w*\s{},]+?\s+from\s+)?'([^']+)'|\bimport\('([^']+)'\)/g
 
 function importsOf(path: string, text: string): readonly Import[] {
   const plain = text.replace(/\/\*[\s\S]*?\*\/|^\s*\/\/.*$/gm, blanked)
@@ -75,9 +76,7 @@ export function sourceFiles(): readonly SourceFile[] {
 
 /** `path:line` of every place where a pattern stands in the code of a file. */
 export function placesOf(file: Pick<SourceFile, 'path' | 'code'>, pattern: RegExp): readonly string[] {
-  return file.code
-    .split('\n')
-    .flatMap((line, at) => (pattern.test(line) ? [`${file.path}:${at + 1}`] : []))
+  return file.code.split('\n').flatMap((line, at) => (pattern.test(line) ? [`${file.path}:${at + 1}`] : []))
 }
 
 /** A path of the repository, for messages. */

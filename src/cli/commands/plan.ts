@@ -9,6 +9,7 @@ import { refuseToOverwrite, saveWhole } from '../save.ts'
 import { exitOf, sayCounts } from '../say-counts.ts'
 import { type Exit, exits, type Terminal } from '../terminal.ts'
 
+/** Options of `fettle plan`, as commander hands them over. */
 export interface PlanOptions extends SharedOptions {
   readonly out?: string
   readonly json?: boolean

@@ -50,11 +50,12 @@ export const buy = {
         : 'write three letters of ISO 4217, such as EUR',
     why: 'The currency decides the smallest coin to which lines are rounded.',
   }),
-  noWayToGet: message<{ item: string; missing: number }>({
+  noWayToGet: message<{ item: string; missing: number; have: number }>({
     code: 'BUY06',
     level: 'error',
-    says: ({ item, missing }) => `${missing} of \`${item}\` are missing and there is no offer for it`,
-    mend: ({ missing }) => `add \`offers:\`, or \`have: ${missing}\` if they are here`,
+    says: ({ item, missing }) =>
+      `there is no offer for \`${item}\`, of which ${missing} ${missing === 1 ? 'is' : 'are'} missing`,
+    mend: ({ have }) => `add \`offers:\`, or write \`have: ${have}\` if they are here`,
     why: 'Every part must come from somewhere: bought, made or on the shelf.',
   }),
   noForm: message<{ part: string; material: string; wants: string; forms: readonly string[] }>({
@@ -82,6 +83,13 @@ export const buy = {
       `\`${part}\` needs ${needs} with the cut, more than \`${form}\` has (${has})`,
     mend: () => 'choose a larger form of the material, or check the stock size',
     why: 'A piece cannot be longer than the bar it is cut from.',
+  }),
+  ownExchange: message<{ currency: string }>({
+    code: 'BUY11',
+    level: 'error',
+    says: ({ currency }) => `\`${currency}\` is the project's own currency and needs no exchange rate`,
+    mend: ({ currency }) => `take \`${currency}\` out of \`exchange\``,
+    why: "A rate says what one unit of a foreign currency costs in the project's own. One for the own currency is nearly always the two mixed up.",
   }),
   priceFromNowhere: message<{ item: string; first: number; needed: number }>({
     code: 'BUY10',

@@ -1,3 +1,4 @@
+import { nameList } from '../../base/near-names.ts'
 import { message } from '../message.ts'
 
 const hoursText = (minutes: number): string =>
@@ -6,6 +7,15 @@ const hoursText = (minutes: number): string =>
     : minutes < 60
       ? `${minutes} min`
       : `${Math.floor(minutes / 60)} h ${minutes % 60} min`
+
+/** A span that runs over midnight as the two that are meant, or `null` where it is none. */
+function pastMidnight(text: string): string | null {
+  const [, open, close] = /^(\d\d:\d\d)-(\d\d:\d\d)$/.exec(text) ?? []
+  if (open === undefined || close === undefined || close >= open || open >= '24:00') return null
+  return close === '00:00'
+    ? `write \`"${open}-24:00"\``
+    : `write \`"${open}-24:00"\` on that day and \`"00:00-${close}"\` on the next`
+}
 
 /** CAL: hours and dates. */
 export const cal = {
@@ -23,13 +33,21 @@ export const cal = {
     mend: () => 'name somebody of this project under `users`, or leave `users` out',
     why: 'A machine that nobody may use can never be set up.',
   }),
-  runTooLong: message<{ what: string; minutes: number; machine: string; longest: number }>({
+  runTooLong: message<{
+    what: string
+    minutes: number
+    machine: string
+    longest: number
+    print: boolean
+  }>({
     code: 'CAL03',
     level: 'error',
     says: ({ what, minutes, machine, longest }) =>
       `${what} runs ${hoursText(minutes)} unattended, but \`${machine}\` is never open longer than ${hoursText(longest)}`,
-    mend: ({ machine }) =>
-      `give \`${machine}\` longer hours, split the run, or say \`attention: nearby\` if somebody stays with it`,
+    mend: ({ machine, print }) =>
+      print
+        ? `give \`${machine}\` longer hours, or split the print`
+        : `give \`${machine}\` longer hours, split the run, or say \`attention: nearby\` if somebody stays with it`,
     why: 'A run that nobody attends cannot be stopped for the night and taken up again: it must fit one open window of its machine.',
   }),
   windowTooShort: message<{ what: string; minutes: number; longest: number; whose: string }>({
@@ -40,19 +58,25 @@ export const cal = {
     mend: () => 'say `pause: yes` if it may be interrupted, or lengthen the hours',
     why: 'Glue, potting and finishing passes must not be interrupted, so they need one unbroken window of person and machine together.',
   }),
-  noSuchDay: message<{ key: string; text: string }>({
+  noSuchDay: message<{ key: string; text: string; perhaps: string | null }>({
     code: 'CAL05',
     level: 'error',
-    says: ({ key, text }) => `\`${key}\` names a day that does not exist: \`${text}\``,
-    mend: () =>
-      'write a day of the calendar from 2000 on as YYYY-MM-DD, a range as two of them with `..` between',
+    says: ({ key, text, perhaps }) =>
+      perhaps === null
+        ? `\`${key}\` names a day that does not exist: \`${text}\``
+        : `\`${key}\` names days that end before they begin: \`${text}\``,
+    mend: ({ perhaps }) =>
+      perhaps === null
+        ? 'write a day of the calendar from 2000 on as YYYY-MM-DD, a range as two of them with `..` between'
+        : `write \`${perhaps}\` if that is meant`,
     why: 'Dates are written the one way that cannot be misread: year, month, day.',
   }),
   hoursUnread: message<{ key: string; text: string }>({
     code: 'CAL06',
     level: 'error',
     says: ({ key, text }) => `the hours \`${key}: ${text}\` cannot be read`,
-    mend: () =>
+    mend: ({ text }) =>
+      pastMidnight(text) ??
       'write weekdays such as `mon-fri`, `sat` or `daily` and spans such as `"19:30-22:30"`, each closing after it opens and on the same day',
     why: 'Hours are spans of clock time on weekdays, from 00:00 to 24:00; a span past midnight is two spans.',
   }),
@@ -85,18 +109,45 @@ export const cal = {
     mend: () => 'write it in quotes as HH:MM, such as `"12:00"`',
     why: 'Clock times run from 00:00 to 24:00.',
   }),
-  nobodyEligible: message<{ what: string; people: number; may: readonly string[] }>({
+  nobodyEligible: message<{
+    what: string
+    people: number
+    may: readonly string[]
+    asked: readonly string[]
+    machine: string | null
+  }>({
     code: 'CAL11',
     level: 'error',
-    says: ({ what, people, may }) => `${what} takes ${people} at once, but only ${may.length} may do it`,
-    mend: () => 'name more people, or lower `people`',
+    says: ({ what, people, may, asked, machine }) =>
+      may.length === 0 && machine !== null
+        ? `${what} is for ${nameList(asked, 'or')}, who may not use \`${machine}\``
+        : `${what} takes ${people} at once, but only ${may.length === 0 ? 'nobody' : nameList(may, 'and')} may do it`,
+    mend: ({ may, asked, machine }) =>
+      may.length === 0 && machine !== null
+        ? `add ${nameList(asked, 'or')} to the \`users\` of \`${machine}\`, or name somebody who is among them`
+        : 'name more people, or lower `people`',
     why: 'A step for two needs two people whose hours meet and who may use the machine.',
   }),
-  noDays: message<{ vendor: string }>({
-    code: 'CAL12',
+  toolNeverHere: message<{ tool: string; says: string }>({
+    code: 'CAL13',
     level: 'error',
-    says: ({ vendor }) => `\`${vendor}\` has no working day`,
-    mend: () => 'give it `days:` such as `mon-fri`',
-    why: 'A vendor or carrier that never works never delivers.',
+    says: ({ tool, says }) => `\`${tool}\` is used, but is never here: ${says}`,
+    mend: () => 'correct the count or the days, or take the tool out of the work that uses it',
+    why: 'A tool that is counted holds up every piece of work that names it until it is here.',
+  }),
+  hoursNeverMeet: message<{ what: string; who: readonly string[]; machine: string }>({
+    code: 'CAL15',
+    level: 'error',
+    says: ({ what, who, machine }) =>
+      `${what} can never be done: the hours of ${nameList(who, 'and')} and those of \`${machine}\` do not meet`,
+    mend: ({ machine }) => `give \`${machine}\` hours in which somebody works, or leave its \`hours\` out`,
+    why: 'Work at a machine needs both at once: a person and the machine, each within their hours.',
+  }),
+  nobodyThere: message<Readonly<Record<never, never>>>({
+    code: 'CAL14',
+    level: 'error',
+    says: () => 'nobody is there to do the work: `people` is empty or missing',
+    mend: () => 'add somebody with hours, such as `people: {me: {hours: {mon-thu: "19:30-22:30"}}}`',
+    why: "Even ordering and unpacking is hands work, done in somebody's hours.",
   }),
 } as const

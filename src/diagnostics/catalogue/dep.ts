@@ -8,8 +8,8 @@ export interface Edge {
   /** `base` waits for `cover`: in words. */
   readonly says: string
 }
-const ringNotes = (ring: readonly Edge[]): readonly Note[] =>
-  ring.slice(1).map(({ at, says }) => ({ at, says }))
+/** Every edge with its line. */
+const ringNotes = (ring: readonly Edge[]): readonly Note[] => ring.map(({ at, says }) => ({ at, says }))
 const chain = (ring: readonly Edge[]): string => [...ring.map(({ id }) => id), ring[0]?.id ?? ''].join(' -> ')
 
 /** DEP: what waits for what. */
@@ -18,7 +18,7 @@ export const dep = {
     code: 'DEP01',
     level: 'error',
     says: ({ ring }) => `these wait for each other: ${chain(ring)}`,
-    mend: () => 'take out one of the links shown below',
+    mend: ({ ring }) => (ring.length === 1 ? 'take it out' : 'take out this link or one of those below'),
     notes: ({ ring }) => ringNotes(ring),
     why: 'Things that wait for each other in a ring can never start, so no finish date exists.',
   }),

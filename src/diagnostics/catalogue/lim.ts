@@ -1,3 +1,4 @@
+import { nameList } from '../../base/near-names.ts'
 import { message } from '../message.ts'
 
 /** LIM: limits the person set. */
@@ -21,7 +22,7 @@ export const lim = {
     code: 'LIM02',
     level: 'warning',
     says: ({ cash, limit, over, largest, incomplete }) =>
-      `it costs ${cash}${incomplete ? ' or more' : ''} in cash, ${over} over ${limit}; the largest are ${largest.join(', ')}`,
+      `it costs ${cash}${incomplete ? ' or more' : ''} in cash, ${over} over ${limit}; most of it goes to ${largest.join(', ')}`,
     mend: () => 'raise `limits: cash`, or change what is named here',
     why: 'Cash is what leaves the wallet: whole packs, minimum orders, freight, duty and tax.',
   }),
@@ -29,7 +30,7 @@ export const lim = {
     code: 'LIM03',
     level: 'warning',
     says: ({ mass, limit, unknown }) =>
-      `one device weighs ${mass}, over ${limit}${unknown.length > 0 ? `, and ${unknown.length} parts have no mass` : ''}`,
+      `one device weighs ${mass}, over ${limit}${unknown.length > 0 ? `, and that is without ${nameList(unknown.slice(0, 3), 'and')}${unknown.length > 3 ? ' and others' : ''}, which ${unknown.length === 1 ? 'has' : 'have'} no mass` : ''}`,
     mend: () => 'lighten the parts, or raise `limits: mass`',
     why: 'Masses of parts times their number in one device.',
   }),

@@ -1,3 +1,4 @@
+import { nameList } from '../../base/near-names.ts'
 import { message } from '../message.ts'
 
 /** PRC: what processes need and can do. */
@@ -25,13 +26,32 @@ export const prc = {
     mend: () => 'add `stock:` with a bar, plate or block',
     why: 'A machined part begins as a piece of stock that must be bought or on the shelf.',
   }),
-  twoShapes: message<{ what: string; found: readonly string[] }>({
+  twoShapes: message<{ what: string; found: readonly string[]; shapes: readonly string[] }>({
     code: 'PRC04',
     level: 'error',
-    says: ({ what, found }) =>
-      `${what} must be one of bar, plate, block, volume or mass, but has ${found.length === 0 ? 'none' : found.join(' and ')}`,
-    mend: () => 'keep one: `bar` with `length`, `plate`, or `block` (a form may be `volume` or `mass` too)',
+    says: ({ what, found, shapes }) =>
+      `${what} must have one of ${nameList(shapes, 'or')}, but has ${found.length === 0 ? 'none' : nameList(found, 'and')}`,
+    mend: ({ found, shapes }) =>
+      found.length === 0
+        ? `add one of ${nameList(shapes, 'or')}, such as \`bar: 20 mm\` with \`length: 18 mm\``
+        : `keep ${nameList(found, 'or')}`,
     why: 'A piece of stock has one shape.',
+  }),
+  barWithoutLength: message<{ what: string; bar: string }>({
+    code: 'PRC08',
+    level: 'error',
+    says: ({ what, bar }) => `${what} is a bar of ${bar}, but has no \`length\``,
+    mend: () => 'add `length:`, such as `length: 18 mm`',
+    why: 'A bar is cut, bought and paid by its length.',
+  }),
+  materialNotCounted: message<{ part: string; missing: 'material' | 'volume' }>({
+    code: 'PRC09',
+    level: 'warning',
+    says: ({ part, missing }) =>
+      `\`${part}\` has no \`${missing}\`, so what it is printed from is not counted and every total with it is incomplete`,
+    mend: ({ missing }) =>
+      missing === 'volume' ? 'add `volume:`, such as `volume: 8.5 cm3`' : 'add `material:`',
+    why: 'The resin or filament of a print is money, and a bottle that runs out stops the work.',
   }),
   notComputed: message<{ what: string }>({
     code: 'PRC05',

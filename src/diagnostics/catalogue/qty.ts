@@ -1,4 +1,4 @@
-import type { DimensionName } from '../../base/dimension-names.ts'
+import { type DimensionName, dimensionNames } from '../../base/dimension-names.ts'
 import { nameList } from '../../base/near-names.ts'
 import type { Place } from '../../base/place.ts'
 import type { ThreePointFault } from '../../base/three-point.ts'
@@ -36,6 +36,15 @@ const such = (wanted: readonly DimensionName[]): string =>
     wanted.flatMap((name) => example[name] ?? []),
     'or',
   ) || 'a number with its unit'
+
+const isDimension = (name: string): boolean => dimensionNames.some((known) => known === name)
+
+/** A dimension with its article; what has no name of its own is something else. */
+function withArticle(name: string): string {
+  if (!isDimension(name)) return 'something else'
+  if (name === 'working days') return 'a number of working days'
+  return /^[aei]/.test(name) ? `an ${name}` : name.startsWith('money') ? name : `a ${name}`
+}
 
 /** What is wrong with the text, in words. */
 function reason({ fault }: Unread): string {
@@ -89,7 +98,7 @@ export const qty = {
     code: 'QTY03',
     level: 'error',
     says: ({ key, fault, wanted }) =>
-      `\`${key}\` wants ${wanted.map((name) => `a ${name}`).join(' or ')}, but \`${'text' in fault ? fault.text : ''}\` is a ${'got' in fault ? fault.got : 'different thing'}`,
+      `\`${key}\` wants ${wanted.map(withArticle).join(' or ')}, but \`${'text' in fault ? fault.text : ''}\` is ${'got' in fault ? withArticle(fault.got) : 'something else'}`,
     mend: ({ fault, wanted }) =>
       oneOf('perhaps' in fault ? fault.perhaps : [], `write it such as ${such(wanted)}`),
     why: 'Every key has one dimension. A length where a time belongs would give a plan that looks right and is not. Working days `wd` and elapsed days `d` are different dimensions.',
@@ -130,11 +139,17 @@ export const qty = {
     notes: ({ places }) => places,
     why: 'A screw too many in the steps is a screw that is not bought. `qty` on a part is a check on what the steps say.',
   }),
-  notPlaced: message<{ part: string }>({
+  notPlaced: message<{ part: string; role: string; reused: boolean }>({
     code: 'QTY08',
     level: 'warning',
-    says: ({ part }) => `\`${part}\` is in no step and has no \`qty\`, so none is made or bought`,
-    mend: ({ part }) => `put \`${part}\` in a step, give it a \`qty\`, or take it out`,
+    says: ({ part, role, reused }) =>
+      reused
+        ? `nothing names the ${role} \`${part}\` and it has no \`qty\`, so none is made or bought`
+        : `\`${part}\` is in no step and has no \`qty\`, so none is made or bought`,
+    mend: ({ part, role, reused }) =>
+      reused
+        ? `name \`${part}\` where it is needed, such as \`${role === 'fixture' ? 'hold' : 'tool'}: ${part}\`, give it a \`qty\`, or take it out`
+        : `put \`${part}\` in a step, give it a \`qty\`, or take it out`,
     why: 'The steps say what goes where. A part that nothing asks for costs nothing and takes no time, which is seldom what was meant.',
   }),
   noTime: message<{ what: string }>({
@@ -151,12 +166,23 @@ export const qty = {
     mend: () => 'add `time:` to the step',
     why: 'Small steps add up to evenings. The assumption is shown on the checklist until you give a time.',
   }),
-  badCount: message<{ text: string; part: string }>({
+  badCount: message<{ text: string; part: string; count: number | null }>({
     code: 'QTY11',
     level: 'error',
-    says: ({ text, part }) => `\`${text}\` asks for none or too many of \`${part}\``,
-    mend: ({ part }) => `write \`${part} x2\` with a whole number from 1 to 100000`,
+    says: ({ text, part }) => `\`${text}\` does not say how many of \`${part}\``,
+    mend: ({ part, count }) =>
+      count === null
+        ? `write such as \`${part} x2\`, with a whole number from 1 to 100000`
+        : `write \`${part} x${count}\``,
     why: 'Counts are whole numbers from one up.',
+  }),
+  copiesMismatch: message<{ part: string; put: number; named: number }>({
+    code: 'QTY13',
+    level: 'error',
+    says: ({ part, put, named }) => `the step puts ${put} of \`${part}\`, but \`as\` names ${named}`,
+    mend: ({ part, named }) =>
+      `write \`put: ${part}${named === 1 ? '' : ` x${named}`}\`, or name each of them under \`as\``,
+    why: 'Each copy that is put gets one name, so that later steps can tell them apart.',
   }),
   sizeUnread: message<{ key: string; text: string; parts: number }>({
     code: 'QTY12',

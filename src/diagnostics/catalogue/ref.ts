@@ -2,6 +2,12 @@ import { nameList } from '../../base/near-names.ts'
 import type { Place } from '../../base/place.ts'
 import { message } from '../message.ts'
 
+/** A kind with its article. */
+function aKind(kind: string): string {
+  if (kind === 'work') return 'a piece of work'
+  return kind === 'work, part or step' ? 'a piece of work, a part or a step' : `a ${kind}`
+}
+
 /** REF: names. */
 export const ref = {
   unknownName: message<{ name: string; wanted: string; near: readonly string[]; known: readonly string[] }>({
@@ -19,9 +25,12 @@ export const ref = {
   doubledName: message<{ name: string; kind: string; first: { kind: string; at: Place } }>({
     code: 'REF02',
     level: 'error',
-    says: ({ name, kind, first }) => `\`${name}\` is a ${kind} here and a ${first.kind} elsewhere`,
+    says: ({ name, kind, first }) =>
+      kind === first.kind
+        ? `two ${kind}s are called \`${name}\``
+        : `\`${name}\` is ${aKind(kind)} here and ${aKind(first.kind)} elsewhere`,
     mend: ({ name }) => `rename one of the two, such as \`${name} 2\``,
-    notes: ({ name, first }) => [{ at: first.at, says: `\`${name}\` is a ${first.kind} here` }],
+    notes: ({ name, first }) => [{ at: first.at, says: `\`${name}\` is ${aKind(first.kind)} here` }],
     why: 'Names are unique over the whole project, so that `after: [x]` can mean one thing only.',
   }),
   unusedName: message<{ name: string; kind: string }>({
@@ -41,8 +50,8 @@ export const ref = {
   wrongKind: message<{ name: string; wanted: string; is: string }>({
     code: 'REF05',
     level: 'error',
-    says: ({ name, wanted, is }) => `\`${name}\` is a ${is}, not a ${wanted}`,
-    mend: ({ wanted }) => `name a ${wanted} here`,
+    says: ({ name, wanted, is }) => `\`${name}\` is ${aKind(is)}, not ${aKind(wanted)}`,
+    mend: ({ wanted }) => `name ${aKind(wanted)} here`,
     why: 'The key says what kind of thing it points at.',
   }),
   unknownOpening: message<{ body: string; opening: string; known: readonly string[] }>({
@@ -75,6 +84,15 @@ export const ref = {
       `\`${text}\` is taken as words, but the ${kind} ${nameList(near, 'or')} is spelled nearly alike`,
     mend: ({ near }) => `write \`${near[0] ?? ''}\` if that is meant`,
     why: 'Words are allowed here, so a misspelt name would silently lose the link to the fixture or tool.',
+  }),
+  doubledCopy: message<{ name: string; is: 'copy' | 'part'; first: Place }>({
+    code: 'REF10',
+    level: 'error',
+    says: ({ name, is }) =>
+      is === 'copy' ? `two copies are called \`${name}\`` : `a copy is called \`${name}\`, as a part is`,
+    mend: ({ name }) => `call it something else, such as \`${name} 2\``,
+    notes: ({ name, first, is }) => [{ at: first, says: `\`${name}\` is a ${is} here` }],
+    why: 'The names under `as` tell copies of one part apart, so each must stand for one thing.',
   }),
   ambiguousStep: message<{ name: string; assemblies: readonly string[] }>({
     code: 'REF09',

@@ -184,11 +184,17 @@ export const src = {
     mend: (p) => `if it is a name or a code, put quotes around it: "${p.text}"; else correct it`,
     why: 'Numbers beyond fifteen digits would be rounded without notice.',
   }),
-  keyNotText: message<{ text: string; found: string }>({
+  keyNotText: message<{ text: string; found: string; decimal: string | null }>({
     code: 'SRC24',
     level: 'error',
-    says: (p) => `the key ${p.text ? `\`${p.text}\`` : 'here'} is ${p.found}, not a name`,
-    mend: (p) => (p.text ? `put quotes around it: "${p.text}":` : 'write a name before the colon'),
+    says: (p) =>
+      p.decimal === null
+        ? `the key ${p.text ? `\`${p.text}\`` : 'here'} is ${p.found}, not a name`
+        : `the comma ends the entry before, so \`${p.text}\` is taken as a key of its own`,
+    mend: (p) => {
+      if (p.decimal !== null) return `write a decimal with a point: \`${p.decimal}\``
+      return p.text ? `put quotes around it: "${p.text}":` : 'write a name before the colon'
+    },
     why: 'Names are texts. Bare digits or words such as `true` are read as something else by other programs.',
   }),
   customTag: message<{ tag: string }>({

@@ -13,6 +13,7 @@ export const colours = {
   paper: 'FFFFFFFF',
 } as const
 
+/** One of the colours of the workbook. */
 export type Colour = (typeof colours)[keyof typeof colours]
 
 /** Tabs by group, for order by eye; the names say the same. */

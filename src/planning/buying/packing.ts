@@ -30,6 +30,7 @@ export function ownUnits(have: Fraction, pieces: number): Fraction[] {
   return remnant.gt(0) ? [remnant, ...wholes] : wholes
 }
 
+/** Whether one packing is better than another. */
 export function smaller(a: Fraction, b: Fraction): Fraction {
   return a.lt(b) ? a : b
 }

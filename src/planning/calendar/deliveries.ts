@@ -41,7 +41,8 @@ function arrivalDay(vendor: Vendor, delivery: Delivery, posted: Day): Day {
 
 /**
  * When an order must be placed to be usable when: strictly before the cut-off of a vendor day it counts that day as
- * day 0; lead in vendor days, transit in carrier days, usable from the post on the day it arrives.
+ * day 0; lead in vendor days, transit in carrier days, usable from the post on the day it arrives, and where that post
+ * was before the order, from the post of the next carrier day.
  */
 export function timetableOf(
   vendor: Vendor,
@@ -53,10 +54,16 @@ export function timetableOf(
   const arrives: number[] = []
   for (const day of workDays(vendor.days, dayOf(from), dayOf(to))) {
     const cutoff = instantOf(day, vendor.cutoff)
-    if (cutoff <= from) continue
-    leaveBefore.push(cutoff)
-    // Usable at once on the same day is never before the last moment at which it could be ordered.
-    arrives.push(Math.max(cutoff, instantOf(arrivalDay(vendor, delivery, day), vendor.post)))
+    const arrival = arrivalDay(vendor, delivery, day)
+    const usable = instantOf(arrival, vendor.post)
+    const ride = (until: Instant, at: Instant): void => {
+      if (until <= from || until <= (leaveBefore.at(-1) ?? from)) return
+      leaveBefore.push(until)
+      arrives.push(at)
+    }
+    // Without lead and transit the post may have been before the order: then it is the next carrier day's.
+    ride(Math.min(cutoff, usable + 1), usable)
+    ride(cutoff, instantOf(advance(vendor.carrier, arrival, 1), vendor.post))
   }
   return { leaveBefore: Int32Array.from(leaveBefore), arrives: Int32Array.from(arrives) }
 }

@@ -57,6 +57,7 @@ export interface Mode {
   readonly timetable: Timetable | null
 }
 
+/** One piece of work for the scheduler, in plain ids. */
 export interface Task {
   readonly id: string
   /** Not started before this. */
@@ -89,6 +90,7 @@ export interface Hold {
   readonly to: number
 }
 
+/** Everything the scheduler knows: tasks, links, resources. */
 export interface Problem {
   readonly start: Instant
   /** Calendars reach to here; a schedule that needs more is answered with `beyondHorizon`. */

@@ -66,8 +66,9 @@ function buildJob(
   const id = shared ? `plate ${name}` : `${name} / print`
   const machine = job.machine === null ? null : ground.project.machines.get(job.machine)!
   const hands: Labour = { ...anybody(ground), who: machine?.users ?? ground.people }
-  const run: Labour =
-    machine?.prints === 'filament' ? { ...hands, attention: 'nearby', pausable: false } : nobody
+  // What is printing cannot pause, whoever is there.
+  const attention = job.attention ?? (machine?.prints === 'filament' ? 'nearby' : 'none')
+  const run: Labour = attention === 'none' ? nobody : { ...hands, attention, pausable: false }
   const own = { ...job, time: shared ? job.time : null }
   const chain: string[] = []
   const add = (

@@ -57,12 +57,14 @@ function resourcesOf(
   network: TaskNetwork,
 ): readonly (Resource & { readonly says: string })[] {
   const one = (kind: string, id: string, capacity: number) => ({ id: `${kind}:${id}`, says: id, capacity })
-  return [
+  const resources = [
     ...[...project.people.keys()].map((id) => one('person', id, 1)),
     ...[...project.machines.values()].map(({ id, capacity }) => one('machine', id, capacity)),
     ...[...project.tools.values()].map(({ id, qty }) => one('tool', id, qty)),
     ...[...network.fixtures].map(([id, count]) => one('fixture', id, count)),
   ]
+  // The order of entries in a file decides nothing.
+  return resources.sort((a, b) => (a.id < b.id ? -1 : 1))
 }
 
 /** The calendar a task works on with these people; `null`: always. Its key names what it is made of. */
@@ -71,7 +73,7 @@ function calendarOf(world: World, task: PlanTask, team: readonly string[]): numb
     world.tools.get(tool),
   )
   const machine = task.machine !== null && world.machines.get(task.machine) ? task.machine : null
-  const watchers = task.attention === 'nearby' ? task.who : []
+  const watchers = task.attention === 'nearby' ? [...task.who].sort() : []
   const key = [
     ...team,
     ...(watchers.length > 0 ? [watchers.join(' or ')] : []),
@@ -108,7 +110,9 @@ function modesOf(
   world: World,
   task: PlanTask,
 ): { readonly modes: readonly Mode[]; readonly people: readonly (readonly string[])[] } {
-  const people = task.attention === 'hands' ? teams(task.who, task.people).slice(0, mostTeams) : [[]]
+  // Sorted: the order in which people are written must not decide a tie.
+  const people =
+    task.attention === 'hands' ? teams([...task.who].sort(), task.people).slice(0, mostTeams) : [[]]
   const vendor = task.delivery ? world.project.vendors.get(task.delivery.vendor)! : null
   const timetable = vendor && task.delivery ? timetableOf(vendor, task.delivery, world.from, world.to) : null
   const modes = people.map(

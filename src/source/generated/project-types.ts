@@ -561,6 +561,10 @@ export interface PlateSource {
    */
   cure?: string | number
   /**
+   * What a person does while it prints: `hands` takes a person whole, `nearby` needs a person's hours open but leaves the hands free, `none` needs nobody. As usual for the printer when silent: `none` for vat, `nearby` for filament.
+   */
+  attention?: 'hands' | 'nearby' | 'none'
+  /**
    * Work that must be done before it is printed.
    */
   after?: string | (string | LinkSource)[]
@@ -2173,6 +2177,10 @@ export interface PrintedWaySource {
    */
   cure?: string | number
   /**
+   * What a person does while it prints: `hands` takes a person whole, `nearby` needs a person's hours open but leaves the hands free, `none` needs nobody. As usual for the printer when silent: `none` for vat, `nearby` for filament. On a plate, the plate's own entry goes first, then the most demanding among its parts.
+   */
+  attention?: 'hands' | 'nearby' | 'none'
+  /**
    * Layer height (length).
    */
   layer?: string | number
@@ -2732,6 +2740,10 @@ export interface PrintedSource {
    * Curing, nobody needed (elapsed).
    */
   cure?: string | number
+  /**
+   * What a person does while it prints: `hands` takes a person whole, `nearby` needs a person's hours open but leaves the hands free, `none` needs nobody. As usual for the printer when silent: `none` for vat, `nearby` for filament. On a plate, the plate's own entry goes first, then the most demanding among its parts.
+   */
+  attention?: 'hands' | 'nearby' | 'none'
   /**
    * Layer height (length).
    */

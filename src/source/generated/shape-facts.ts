@@ -1275,6 +1275,7 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
    "wash",
    "dry",
    "cure",
+   "attention",
    "after",
    "note"
   ],
@@ -1350,6 +1351,18 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   ],
   "title": "Time",
   "example": "20 min"
+ },
+ "#/$defs/plate/properties/attention": {
+  "type": [
+   "string"
+  ],
+  "title": "Attention",
+  "only": [
+   "hands",
+   "nearby",
+   "none"
+  ],
+  "example": "none"
  },
  "#/$defs/plate/properties/after": {
   "type": [
@@ -2074,6 +2087,7 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
    "wash",
    "dry",
    "cure",
+   "attention",
    "layer",
    "lot",
    "features",
@@ -2317,6 +2331,18 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   "title": "Time",
   "example": "20 min"
  },
+ "#/$defs/printed/properties/attention": {
+  "type": [
+   "string"
+  ],
+  "title": "Attention",
+  "only": [
+   "hands",
+   "nearby",
+   "none"
+  ],
+  "example": "none"
+ },
  "#/$defs/printed/properties/layer": {
   "quantity": "length",
   "type": [
@@ -2379,6 +2405,7 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
    "wash",
    "dry",
    "cure",
+   "attention",
    "layer",
    "lot",
    "features",
@@ -2481,6 +2508,18 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   ],
   "title": "Time",
   "example": "20 min"
+ },
+ "#/$defs/printedWay/properties/attention": {
+  "type": [
+   "string"
+  ],
+  "title": "Attention",
+  "only": [
+   "hands",
+   "nearby",
+   "none"
+  ],
+  "example": "none"
  },
  "#/$defs/printedWay/properties/layer": {
   "quantity": "length",

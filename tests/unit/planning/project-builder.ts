@@ -187,6 +187,7 @@ const noJob = {
   load: null,
   unload: null,
   wash: null,
+  attention: null,
   dry: null,
   cure: null,
 }

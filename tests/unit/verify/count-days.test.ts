@@ -44,8 +44,8 @@ describe('an order', () => {
     expect(comes('2026-02-06 11:00', [0, 0, 1], { carrier: days })).toBe('Sat 2026-02-07 18:00')
   })
 
-  test('cannot be used before it is placed', () => {
-    expect(comes('2026-02-02 10:00', [0, 0, 0], { post: 480 })).toBe('Mon 2026-02-02 10:00')
+  test('comes with the post of the next carrier day where the post of the day was before it', () => {
+    expect(comes('2026-02-02 10:00', [0, 0, 0], { post: 480 })).toBe('Tue 2026-02-03 08:00')
   })
 
   test('to a vendor without days never comes', () => {

@@ -1,0 +1,258 @@
+import type { Instant } from '../base/clock.ts'
+import { toDecimals } from '../base/rounding.ts'
+import type { Cart } from '../model/purchase.ts'
+import type { Results } from '../model/results.ts'
+import type { ScheduledTask } from '../model/schedule.ts'
+import type { TaskKind } from '../model/tasks.ts'
+import { type CartFigures, cartFigures, sayMark } from './cart-figures.ts'
+import * as formulas from './cart-formulas.ts'
+import { cartTable, missingWords, orderWidths, priceCell } from './cart-table.ts'
+import type { Block, Cell, Row } from './cells.ts'
+import { cartCell, exchangeCell } from './line-names.ts'
+import { blank, count, instant, line, money, number, ref, text, tick, writeHere } from './make-cells.ts'
+import { sayClock } from './say-clock.ts'
+import { sayTarget } from './say-target.ts'
+import type { SheetMaker, Told } from './sheets.ts'
+
+const wide = orderWidths.length
+
+interface Order extends formulas.CartMoney {
+  readonly number: number
+  readonly figures: CartFigures
+  readonly results: Results
+}
+
+/** The orders: when each goes out at the latest, what is in it, and what its lines cost when they are here. */
+export const ordersSheet: SheetMaker = (told) => {
+  const { results } = told
+  const home = results.project.device.currency
+  const orders = results.purchase.carts.map(
+    (cart, at): Order => ({ cart, home, number: at + 1, figures: cartFigures(cart, home), results }),
+  )
+  return {
+    name: 'Orders',
+    widths: orderWidths,
+    blocks: [
+      top(told, orders),
+      ...exchangeRates(results, orders),
+      ...(orders.length > 0 ? [glance(orders)] : []),
+      ...orders.flatMap(orderBlocks),
+    ],
+    orientation: 'landscape',
+    freeze: null,
+    guarded: true,
+    group: 'money',
+    foot: `${results.project.device.name}: orders`,
+  }
+}
+
+function top({ results }: Told, orders: readonly Order[]): Block {
+  const says =
+    orders.length === 0
+      ? 'Nothing has to be bought.'
+      : 'Framed cells may be changed: prices, freight, duty, tax, clearance and exchange rates. Lines, shares and totals follow; quantities bought, price breaks and dates do not: for those, plan again. A price that nobody knows is left empty and counts as unknown, not as zero.'
+  return {
+    kind: 'rows',
+    id: 'top',
+    rows: [
+      line('Orders', wide, 'title'),
+      line(`${results.project.device.name}: what to order, from whom, until when`, wide, 'subtitle'),
+      line(says, wide, 'note'),
+    ],
+  }
+}
+
+function exchangeRates({ project }: Results, orders: readonly Order[]): Block[] {
+  const home = project.device.currency
+  const used = orders.flatMap(({ cart }) => [cart.currency, ...cart.lines.map(({ offer }) => offer.currency)])
+  const codes = [...new Set(used)].filter((code) => code !== home).sort()
+  if (codes.length === 0) return []
+  const rows = codes.map((code): Row => {
+    const rate = project.exchange.get(code)
+    const input = { name: exchangeCell(code), role: 'input', accepts: { kind: 'number', least: 0 } } as const
+    const cell = rate ? number(rate.valueOf(), 6, null, input) : blank({ ...input, align: 'right' })
+    return { cells: [text(`1 ${code} in ${home}`, { role: 'label' }), cell] }
+  })
+  return [{ kind: 'rows', id: 'exchange', rows: [line('Exchange rates', wide, 'heading'), ...rows] }]
+}
+
+function glance(orders: readonly Order[]): Block {
+  const head = (words: string, span: number): Cell => text(words, { role: 'head', span })
+  const heads: Row = {
+    keep: true,
+    cells: [
+      head('Order', 1),
+      head('What is in it', 4),
+      head('Order on', 2),
+      head('At the latest', 2),
+      head('Usable from', 3),
+      { ...head('Total', 2), align: 'right' },
+      head('Of the total', 2),
+      head('Out', 1),
+    ],
+  }
+  return { kind: 'rows', id: 'glance', rows: [heads, ...orders.map(glanceRow)] }
+}
+
+function glanceRow({ cart, home, number: at, results, figures, ...order }: Order): Row {
+  const dates = datesOf(cart, results)
+  const total = cartCell(cart.id, 'total')
+  const mark = cartCell(cart.id, 'mark')
+  const today = sayMark(figures.open, ...missingWords({ cart, home, ...order }))
+  return {
+    cells: [
+      text(`${at}. ${cart.id}`, { role: 'strong', link: `order/${cart.id}` }),
+      text(cart.lines.map(({ title }) => title).join(', '), { span: 4 }),
+      when(dates.order, 2),
+      when(dates.latest, 2, 'strong'),
+      when(dates.usable, 3),
+      money(cart.known, home, { span: 2, live: ref(total) }),
+      text(today, { span: 2, live: ref(mark) }),
+      tick(),
+    ],
+  }
+}
+
+function when(moment: Instant | null, span: number, role: 'body' | 'strong' = 'body'): Cell {
+  return moment === null ? text('no date', { span, role }) : instant(moment, { span, role, align: 'left' })
+}
+
+interface Dates {
+  readonly order: Instant | null
+  readonly latest: Instant | null
+  readonly usable: Instant | null
+}
+
+/** Planned and latest moment of ordering, and when the goods have come. */
+function datesOf(cart: Cart, { network, schedule }: Results): Dates {
+  const scheduled = (kind: TaskKind): ScheduledTask | undefined => {
+    const task = network.tasks.find((each) => each.kind === kind && each.subject.cart === cart.id)
+    return task && schedule.tasks.get(task.id)
+  }
+  const [order, delivery] = [scheduled('order'), scheduled('delivery')]
+  return {
+    order: order?.start ?? null,
+    latest: order?.latestStart ?? null,
+    usable: delivery?.finish ?? null,
+  }
+}
+
+function orderBlocks(order: Order): Block[] {
+  const { cart, number: at } = order
+  const heading = text(`${at}. ${cart.outside ? `Send out: ${cart.id} to ${cart.vendor}` : cart.id}`, {
+    role: 'heading',
+    span: wide,
+    name: `order/${cart.id}`,
+  })
+  const rows = [
+    { cells: [heading], keep: true },
+    dateRow(order),
+    waitRow(order),
+    chargesRow(order),
+    limitsRow(order),
+  ]
+  return [
+    { kind: 'rows', id: `order ${at}`, rows: rows.map((row) => ({ ...row, keep: true })) },
+    cartTable(order, order.figures, `lines ${at}`),
+    { kind: 'rows', id: `remark ${at}`, rows: [remarkRow()] },
+  ]
+}
+
+const label = (words: string, span = 1): Cell => text(words, { role: 'label', span })
+/** A label that stands right before its input. */
+const before = (words: string, span = 1): Cell => text(words, { role: 'label', span, align: 'right' })
+
+function dateRow({ cart, results }: Order): Row {
+  const dates = datesOf(cart, results)
+  const vendor = results.project.vendors.get(cart.vendor)
+  const cutoff = vendor ? `An order before ${sayClock(vendor.cutoff)} counts that day.` : ''
+  return {
+    cells: [
+      label('Order on'),
+      when(dates.order, 3, 'strong'),
+      before('at the latest'),
+      when(dates.latest, 2, 'strong'),
+      text(cutoff, { span: 4 }),
+      before(cart.outside ? 'Back and usable from' : 'Usable from', 2),
+      when(dates.usable, 4, 'strong'),
+    ],
+  }
+}
+
+function waitRow({ cart, results }: Order): Row {
+  const needs = cart.needs.map(sayTarget)
+  const url = results.project.vendors.get(cart.vendor)?.url ?? null
+  const days = `${cart.leadDays} vendor days and ${cart.transitDays} carrier days on the way`
+  return {
+    cells: [
+      label('Waits for'),
+      text(needs.length === 0 ? 'nothing' : needs.join(', '), { span: 6 }),
+      text(cart.outside ? `${days}, each way` : days, { span: 4 }),
+      text(url ?? '', { span: 6, ...(url === null ? {} : { url }) }),
+    ],
+  }
+}
+
+function chargesRow(order: Order): Row {
+  const { cart, results } = order
+  const { currency } = cart
+  const vendor = results.project.vendors.get(cart.vendor)
+  const price = (what: 'freight rate' | 'free over' | 'minimum order' | 'clearance rate'): Cell => {
+    const value = {
+      'freight rate': vendor?.freight,
+      'free over': vendor?.freeOver,
+      'minimum order': vendor?.minimumOrder,
+      'clearance rate': vendor?.clearance,
+    }[what]
+    return priceCell(value ?? null, currency, { name: cartCell(cart.id, what) })
+  }
+  const rate = (what: 'duty rate' | 'tax rate'): Cell => ({
+    value: {
+      type: 'number',
+      value: (what === 'duty rate' ? vendor?.duty : vendor?.tax)?.valueOf() ?? 0,
+      format: { as: 'percent', digits: 1 },
+    },
+    role: 'input',
+    accepts: { kind: 'number', least: 0 },
+    name: cartCell(cart.id, what),
+  })
+  return {
+    cells: [
+      label('Vendor charges: freight'),
+      price('freight rate'),
+      before('free from', 2),
+      price('free over'),
+      before('least order'),
+      price('minimum order'),
+      before('clearance'),
+      price('clearance rate'),
+      before('duty'),
+      rate('duty rate'),
+      before('tax'),
+      rate('tax rate'),
+    ],
+  }
+}
+
+/** What the formulas look at: goods held against the vendor's limits, lines without a price, what the total misses. */
+function limitsRow(order: Order): Row {
+  const { cart, figures } = order
+  const digits = formulas.valueDigits(cart)
+  const goods = Number(toDecimals(figures.value, digits))
+  const cell = (what: 'value' | 'missing' | 'open') =>
+    ({ name: cartCell(cart.id, what), role: 'note' }) as const
+  return {
+    cells: [
+      text('Goods against the vendor\u2019s limits', { role: 'note' }),
+      number(goods, digits, cart.currency, { ...cell('value'), live: formulas.limitValueOf(order) }),
+      text('lines without a price', { role: 'note', span: 3, align: 'right' }),
+      count(figures.missing, { ...cell('missing'), live: formulas.missingOf(order) }),
+      text('missing in the total', { role: 'note', span: 3, align: 'right' }),
+      count(figures.open, { ...cell('open'), live: formulas.openOf(order) }),
+    ],
+  }
+}
+
+function remarkRow(): Row {
+  return { cells: [label('Own remark'), writeHere({ span: wide - 1 })] }
+}

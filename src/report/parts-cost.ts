@@ -1,0 +1,92 @@
+import Fraction from 'fraction.js'
+import { type Cents, majorUnits, shareOut } from '../base/money.ts'
+import { toDecimals } from '../base/rounding.ts'
+import type { Money } from '../model/money.ts'
+import type { Cell, CellName, Expression } from './cells.ts'
+import { choose, portion, sumOf, unknownWord, words } from './expressions.ts'
+import { blank, constant, less, money, ref, rounded } from './make-cells.ts'
+import { causeCell, causeKey, flagCell } from './money-names.ts'
+import type { PartPlace } from './parts-tree.ts'
+
+/** Cells of the cost of one place of a part. */
+export interface PlaceCost {
+  readonly unit: Cell
+  readonly extended: Cell
+  readonly name: CellName | null
+}
+
+/** Digits of a unit cost beyond the currency's own. */
+const finer = 2
+
+/**
+ * Cost of every place of every part. Extended is what was charged to the part, divided over its places by their pieces
+ * as differences of rounded running totals, so that all places add up to it. Unit is charged per piece in the devices.
+ */
+export function placeCosts(places: readonly PartPlace[], all: Money): ReadonlyMap<PartPlace, PlaceCost> {
+  const costs = new Map<PartPlace, PlaceCost>()
+  const byPart = new Map<string, PartPlace[]>()
+  for (const place of places) byPart.set(place.part.id, [...(byPart.get(place.part.id) ?? []), place])
+  for (const [id, mine] of byPart) {
+    const share = all.byPart.find(({ cause }) => cause.kind === 'part' && cause.id === id)
+    const spent = share
+      ? spentOn(mine, share.known, share.unknown.length > 0, id, all)
+      : mine.map(() => free(all))
+    for (const [at, place] of mine.entries()) costs.set(place, spent[at]!)
+  }
+  return costs
+}
+
+function free({ currency }: Money): PlaceCost {
+  return { unit: blank(), extended: money(0, currency), name: null }
+}
+
+function spentOn(
+  places: readonly PartPlace[],
+  known: Cents,
+  open: boolean,
+  id: string,
+  all: Money,
+): PlaceCost[] {
+  const pieces = places.map((place) => new Fraction(place.pieces))
+  const sum = pieces.reduce((a, b) => a.add(b), new Fraction(0))
+  const weights = sum.equals(0) ? places.map((_, at) => new Fraction(at === 0 ? 1 : 0)) : pieces
+  const shares = shareOut(known, weights)
+  const unit = unitCost(id, known, open, sum, all)
+  return places.map((_, at): PlaceCost => {
+    const name = `part cost/${id}/${at + 1}`
+    const live = shareOf(ref(causeCell({ kind: 'part', id })), weights, at, all.digits)
+    return { unit, name, extended: money(shares[at]!, all.currency, { name, live }) }
+  })
+}
+
+function shareOf(whole: Expression, weights: readonly Fraction[], at: number, digits: number): Expression {
+  if (weights.length === 1) return whole
+  const total = weights.reduce((a, b) => a.add(b), new Fraction(0))
+  const upTo = (k: number): Expression => {
+    const running = weights.slice(0, k).reduce((a, b) => a.add(b), new Fraction(0))
+    return rounded(portion(whole, running.div(total)), digits)
+  }
+  return at === 0 ? upTo(1) : less(upTo(at + 1), upTo(at))
+}
+
+function unitCost(id: string, known: Cents, open: boolean, pieces: Fraction, all: Money): Cell {
+  if (pieces.equals(0)) return blank()
+  const { currency, digits } = all
+  const cause = { kind: 'part', id } as const
+  const flags = all.charges.flatMap((charge, at) =>
+    causeKey(charge.cause) === causeKey(cause) ? [flagCell('charge', at)] : [],
+  )
+  const each = rounded(portion(ref(causeCell(cause)), new Fraction(1).div(pieces)), digits + finer)
+  const live = choose({ op: '>', left: sumOf(...flags), right: constant(0) }, words(unknownWord), each)
+  if (open) return { value: { type: 'unknown', text: unknownWord }, align: 'right', live }
+  const value = Number(toDecimals(majorUnits(known, digits).div(pieces), digits + finer))
+  return {
+    value: {
+      type: 'number',
+      value,
+      format: { as: 'price', currency, digits: digits + finer, least: digits },
+    },
+    align: 'right',
+    live,
+  }
+}

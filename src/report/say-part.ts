@@ -1,0 +1,67 @@
+import type { Demand, Part, Project, Size, Way } from '../model/project.ts'
+
+/** How a part comes to be, in plain words. */
+export const kindWords: Readonly<Record<Way['kind'], string>> = {
+  machined: 'machined',
+  printed: 'printed',
+  bought: 'bought',
+  board: 'board',
+  assembly: 'assembly',
+}
+
+/** Material and stock of a part; empty: it has none of its own. */
+export function sayMaterial({ way }: Part, project: Project): string {
+  if (way.kind === 'machined') {
+    const stock = way.stock ? saySize(way.stock.size) : null
+    return [way.material, stock].filter((each) => each !== null).join(', ')
+  }
+  if (way.kind !== 'printed') return ''
+  const onPlate = way.plate === null ? undefined : project.plates.get(way.plate)?.job.material
+  const material = way.job.material ?? onPlate ?? null
+  return [material, way.volume?.text ?? null].filter((each) => each !== null).join(', ')
+}
+
+function saySize(size: Size): string {
+  switch (size.shape) {
+    case 'bar':
+      return `bar ${size.across.text}, ${size.length.text} long`
+    case 'plate':
+    case 'block':
+      return `${size.shape} ${size.length.text} x ${size.width.text} x ${size.thickness.text}`
+    case 'volume':
+      return size.volume.text
+    case 'mass':
+      return size.mass.text
+  }
+}
+
+/** Where a part comes from: its vendor, the machines it passes, or the shelf. */
+export function saySource({ way }: Part, demand: Demand): string {
+  if (demand.needed > 0 && demand.toGet === 0) return 'own stock'
+  if (way.kind === 'assembly') return 'assembly bench'
+  if (way.kind === 'bought' || way.kind === 'board') return way.offers[0]?.vendor ?? 'nobody yet'
+  const machines = way.route.flatMap((step) => {
+    if (step.kind === 'setup') return step.machine === null ? [] : [step.machine]
+    return step.kind === 'outside' ? [step.offer.vendor] : []
+  })
+  const printer = way.kind === 'printed' && way.job.machine !== null ? [way.job.machine] : []
+  return [...new Set([...printer, ...machines])].join(', ')
+}
+
+/** What describes a part: as written, and what a board or a drawing adds. */
+export function sayTechnical({ description, drawing, way, mass }: Part): string {
+  const board =
+    way.kind === 'board'
+      ? [way.outline, way.layers === null ? null : `${way.layers} layers`].filter((each) => each !== null)
+      : []
+  const sheet = drawing === null ? [] : [`drawing ${drawing}`]
+  const all = [...(description === null ? [] : [description]), ...board, ...sheet]
+  return [...all, ...(mass === null ? [] : [mass.text])].join(', ')
+}
+
+/** Remarks of a part: note, way taken, tries. */
+export function sayRemark({ note, choice, tries }: Part): string {
+  const taken = choice ? `way taken: ${choice.taken} (not ${choice.left.join(', ')})` : null
+  const tried = tries > 1 ? `${tries} started for each` : null
+  return [taken, tried, note].filter((each) => each !== null).join('; ')
+}
