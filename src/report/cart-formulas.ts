@@ -24,7 +24,7 @@ const unknown = words(unknownWord)
 const nothing = constant(0)
 
 /** Digits to which the value of an order is held against its vendor's limits where several currencies meet in it. */
-const mixedDigits = 8
+const mixedDigits = 10
 
 /** One order among the project's currencies. */
 export interface CartMoney {
@@ -100,7 +100,9 @@ export function freightForeignOf({ cart }: CartMoney): Expression {
 export function surchargeForeignOf({ cart }: CartMoney): Expression {
   const [least, value] = [cartCell(cart.id, 'minimum order'), cartCell(cart.id, 'value')]
   const reached = anyOf(isEmpty(least), atMost(ref(least), ref(value)))
-  const short = rounded(less(sumOf(least), ref(value)), minorDigits(cart.currency))
+  // Rounded finely first: a difference of binary numbers may fall short of half a cent that is exact in decimals.
+  const lacking = rounded(less(sumOf(least), ref(value)), mixedDigits)
+  const short = rounded(lacking, minorDigits(cart.currency))
   return choose(reached, nothing, choose(noneMissing(cart), short, unknown))
 }
 

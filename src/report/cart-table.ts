@@ -1,5 +1,5 @@
 import type Fraction from 'fraction.js'
-import { type Cents, decimal, minorDigits } from '../base/money.ts'
+import { type Cents, minorDigits } from '../base/money.ts'
 import { toDecimals } from '../base/rounding.ts'
 import type { CartLine, MoreWhy } from '../model/purchase.ts'
 import { type CartFigures, lineState, sayMark } from './cart-figures.ts'
@@ -175,9 +175,4 @@ function amountOf(order: formulas.CartMoney, what: (typeof cartShares)[number]) 
 export function missingWords({ cart, home }: formulas.CartMoney): readonly [string, string] {
   const foreign = [cart.currency, ...cart.lines.map(({ offer }) => offer.currency)]
   return foreign.every((code) => code === home) ? ['price', 'prices'] : ['price or rate', 'prices or rates']
-}
-
-/** Money of a cart as plain text, for notes. */
-export function sayAmount(cents: Cents, currency: string): string {
-  return `${decimal(cents, minorDigits(currency))} ${currency}`
 }

@@ -170,7 +170,7 @@ function lossRow(loss: ExpectedLoss, all: Money, project: Project): Row {
   const tries = project.parts.get(loss.part)?.tries ?? 1
   const attempts = `one try of/${loss.part}`
   const own = ownCells(loss.part, all)
-  const cost = rounded(portion(sumOf(...own.amounts), new Fraction(1, tries)), digits)
+  const cost = rounded(portion(rounded(sumOf(...own.amounts), digits), new Fraction(1, tries)), digits)
   const isOpen: Expression = { op: '>', left: sumOf(...own.flags), right: constant(0) }
   const odds = new Fraction(1).div(loss.yield).sub(1)
   const lost = rounded(portion(ref(attempts), odds), digits)

@@ -114,7 +114,9 @@ function glanceRow({ cart, home, number: at, results, figures, ...order }: Order
 }
 
 function when(moment: Instant | null, span: number, role: 'body' | 'strong' = 'body'): Cell {
-  return moment === null ? text('no date', { span, role }) : instant(moment, { span, role, align: 'left' })
+  return moment === null
+    ? text('no date', { span, role })
+    : instant(moment, { span, role, align: 'left', indent: 1 })
 }
 
 interface Dates {

@@ -50,7 +50,8 @@ function differences(before: readonly Sheet[], after: readonly Sheet[]): string[
 }
 
 function alike(a: Held, b: Held): boolean {
-  if (typeof a === 'number' && typeof b === 'number') return Math.abs(a - b) <= 1e-10 * Math.max(1, Math.abs(b))
+  if (typeof a === 'number' && typeof b === 'number')
+    return Math.abs(a - b) <= 1e-10 * Math.max(1, Math.abs(b))
   return a === b
 }
 
