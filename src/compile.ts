@@ -10,6 +10,7 @@ import type { Results } from './model/results.ts'
 import type { TaskNetwork } from './model/tasks.ts'
 import { orderAssembly } from './planning/assembly/index.ts'
 import { planPurchase } from './planning/buying/index.ts'
+import { cautionsOf } from './planning/cautions/cautions-of.ts'
 import { computeMoney } from './planning/cost/index.ts'
 import { inspectionLines } from './planning/inspection/inspection-lines.ts'
 import { buildNetwork, plansOf } from './planning/tasks/build-network.ts'
@@ -112,6 +113,7 @@ function planStage(laid: Laid, options: CompileOptions): Stage<Results | null> {
       sessions: plannedSessions(project, network, schedule),
       readyAt: readyTimes(project, network, schedule),
       inspection: inspectionLines(project),
+      cautions: cautionsOf(project),
     }
     proveOrFail(results)
     for (const check of resultChecks) check(results, report)

@@ -22,6 +22,31 @@ export interface Results {
   readonly readyAt: ReadonlyMap<string, Instant>
   /** What is measured, part by part and step by step. */
   readonly inspection: readonly InspectionLine[]
+  /** What to mind at each route sheet, print job and checklist. */
+  readonly cautions: Cautions
+}
+
+/** Reminders by sheet, each once. */
+export interface Cautions {
+  /** By part, for its route sheet. */
+  readonly parts: ReadonlyMap<string, readonly ShownCaution[]>
+  /** By plate, for its print job. */
+  readonly plates: ReadonlyMap<string, readonly ShownCaution[]>
+  /** By assembly; `''` is the device. */
+  readonly assemblies: ReadonlyMap<string, readonly ShownCaution[]>
+  /** Stands under every block of cautions: which papers rule. */
+  readonly deferLine: string
+}
+
+/** One reminder. */
+export interface ShownCaution {
+  /** What it is about: a kind of work, a material or a part. */
+  readonly topic: string
+  /** Codes of safety signs with their meaning. */
+  readonly signs: readonly string[]
+  readonly says: string
+  /** Assembly steps that call for it; empty: the whole sheet. */
+  readonly steps: readonly string[]
 }
 
 /** One characteristic to be measured or looked at. */

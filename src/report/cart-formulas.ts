@@ -11,6 +11,7 @@ import {
   isEmpty,
   isUnknown,
   joined,
+  knownOr,
   plus,
   same,
   sumOf,
@@ -193,10 +194,11 @@ export function shareOf(
 }
 
 /** Goods and shares of a line, as far as they are known. */
-export function landedOf({ id }: CartLine, home: string): Expression {
+export function landedOf({ home }: CartMoney, { id }: CartLine): Expression {
   const names = lineNames(id)
   const shares = cartShares.map((what) => names[what])
-  return rounded(sumOf(names.goods, ...shares), minorDigits(home))
+  const open: Expression = { op: '<>', left: ref(names.state), right: words('') }
+  return knownOr(open, rounded(sumOf(names.goods, ...shares), minorDigits(home)))
 }
 
 /** What is not settled about a line, in words; empty: nothing. */

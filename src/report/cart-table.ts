@@ -9,7 +9,7 @@ import { cartCell, cartShares, lineNames } from './line-names.ts'
 import { blank, count, type More, money, number, text, tick } from './make-cells.ts'
 
 /** Widths of the sheet of orders, column by column. */
-export const orderWidths = [26, 13, 8, 8, 17, 12, 11, 11, 10, 10, 10, 10, 11, 11, 10, 13, 6] as const
+export const orderWidths = [26, 13, 8, 8, 17, 12, 11, 11, 10, 10, 10, 10, 11, 11, 10, 13, 8] as const
 
 const heads = [
   ['What', 'Order code', 'Needed', 'Bought', 'Why so many, note', 'Unit price', 'Goods as priced', 'Goods'],
@@ -66,7 +66,11 @@ function lineRow(order: formulas.CartMoney, figures: CartFigures, line: CartLine
       }),
       money(line.goods, home, { name: names.goods, live: formulas.goodsOf(line, home) }),
       ...share,
-      money(line.known, home, { name: names.landed, live: formulas.landedOf(line, home), role: 'strong' }),
+      knownMoney(line.known, line.landed === null, home, {
+        name: names.landed,
+        live: formulas.landedOf(order, line),
+        role: 'strong',
+      }),
       weightCell(order, figures, at),
       text(lineState(line), { name: names.state, live: formulas.stateOf(order, line), role: 'warning' }),
       tick(),
@@ -80,6 +84,11 @@ function weightCell(order: formulas.CartMoney, figures: CartFigures, at: number)
     live: formulas.weightOf(order, at),
   }
   return number(figures.weights[at]!.valueOf(), minorDigits(order.home), null, { name, live })
+}
+
+/** What is known of an amount; `unknown` where nothing of it is. */
+export function knownMoney(known: Cents, open: boolean, currency: string, more: More): Cell {
+  return money(open && known === 0 ? null : known, currency, more)
 }
 
 /** An amount a person may type: money per piece or per order; empty while nobody knows it. */

@@ -61,6 +61,11 @@ export function isUnknown(name: CellName): Expression {
   return same(ref(name), words(unknownWord))
 }
 
+/** What is known of an amount; `unknown` while it is open and nothing of it is known, so that it never reads as zero. */
+export function knownOr(open: Expression, amount: Expression): Expression {
+  return choose(allOf(open, same(amount, constant(0))), words(unknownWord), amount)
+}
+
 /** Whether a condition holds, as 1 or 0. */
 export function asOne(when: Expression): Expression {
   return choose(when, constant(1), constant(0))

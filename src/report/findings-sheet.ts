@@ -33,22 +33,35 @@ function top({ project }: Results, findings: readonly Diagnostic[]): Block {
   return {
     kind: 'rows',
     id: 'top',
-    rows: [line('Findings', wide, 'title'), line(`${project.device.name}: ${project.file}`, wide, 'subtitle'), line(says, wide)],
+    rows: [
+      line('Findings', wide, 'title'),
+      line(`${project.device.name}: ${project.file}`, wide, 'subtitle'),
+      line(says, wide),
+    ],
   }
 }
 
 function table(findings: readonly Diagnostic[]): Block {
-  const rows = findings.map(({ code, level, at, says, mend }): Row => ({
-    cells: [
-      text(level === 'warning' ? '! look' : '!! error', { role: level }),
-      text(code),
-      text(`${at.file}:${at.line}:${at.column}`),
-      text(says),
-      text(mend),
-    ],
-  }))
+  const rows = findings.map(
+    ({ code, level, at, says, mend }): Row => ({
+      cells: [
+        text(level === 'warning' ? '! look' : '!! error', { role: level }),
+        text(code),
+        text(`${at.file}:${at.line}:${at.column}`),
+        text(says),
+        text(mend),
+      ],
+    }),
+  )
   const none: Row = { cells: [text('none'), text(''), text(''), text(''), text('')] }
-  return { kind: 'table', id: 'findings', columns, rows: rows.length === 0 ? [none] : rows, totals: [], filter: false }
+  return {
+    kind: 'table',
+    id: 'findings',
+    columns,
+    rows: rows.length === 0 ? [none] : rows,
+    totals: [],
+    filter: false,
+  }
 }
 
 function assumptions(results: Results): Block {
@@ -67,14 +80,24 @@ function assumptions(results: Results): Block {
 /** What was assumed because the source is silent, one sentence each. */
 export function assumptionLines({ project, orders }: Results): readonly string[] {
   const choices = [...project.parts.values()].flatMap(({ id, choice }) =>
-    choice ? [`${id}: the first way, ${choice.taken}, is taken${choice.left.length > 0 ? `; left: ${choice.left.join(', ')}` : ''}.`] : [],
+    choice
+      ? [
+          `${id}: the first way, ${choice.taken}, is taken${choice.left.length > 0 ? `; left: ${choice.left.join(', ')}` : ''}.`,
+        ]
+      : [],
   )
   const several = [...project.parts.values()].flatMap(({ id, way }) => {
     const offers = way.kind === 'bought' || way.kind === 'board' ? way.offers : []
-    return offers.length > 1 ? [`${id}: the first of ${offers.length} offers, from ${offers[0]!.vendor}, is taken.`] : []
+    return offers.length > 1
+      ? [`${id}: the first of ${offers.length} offers, from ${offers[0]!.vendor}, is taken.`]
+      : []
   })
   const unproved = [...orders.values()].flatMap(({ of, proved }) =>
-    proved ? [] : [`The assembly order of ${of ?? project.device.name} is a good one, but was not proved to be the best.`],
+    proved
+      ? []
+      : [
+          `The assembly order of ${of ?? project.device.name} is a good one, but was not proved to be the best.`,
+        ],
   )
   return [
     'Times are planned at their mean, (optimistic + 4 likely + pessimistic) / 6; leads and transit are rounded up to whole days.',

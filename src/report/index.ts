@@ -1,8 +1,25 @@
 import type { Workbook } from './cells.ts'
+import { findingsSheet } from './findings-sheet.ts'
+import { inspectionSheet } from './inspection-sheet.ts'
+import { moneySheet } from './money-sheet.ts'
+import { ordersSheet } from './orders-sheet.ts'
+import { overviewSheet } from './overview-sheet.ts'
+import { partsSheet } from './parts-sheet.ts'
+import { scheduleSheet } from './schedule-sheet.ts'
+import { sessionsSheet } from './sessions-sheet.ts'
 import type { SheetMaker, Told } from './sheets.ts'
 
 /** Every sheet, in the order of the workbook. Adding one is a file and a line here. */
-export const sheetMakers: readonly SheetMaker[] = []
+export const sheetMakers: readonly SheetMaker[] = [
+  overviewSheet,
+  partsSheet,
+  ordersSheet,
+  moneySheet,
+  scheduleSheet,
+  sessionsSheet,
+  inspectionSheet,
+  findingsSheet,
+]
 
 /** The workbook of a plan, finished. */
 export function buildWorkbook(told: Told): Workbook {

@@ -33,7 +33,7 @@ export function causeKey(cause: Cause): string {
 /** A cause in words. */
 export function sayCause(cause: Cause): string {
   if (cause.kind === 'device') return 'the device: assembly and tests'
-  if (cause.kind === 'cart') return `order ${cause.id}: placing and unpacking`
+  if (cause.kind === 'cart') return `order ${cause.id}`
   return cause.kind === 'work' ? `${cause.id} (work)` : cause.id
 }
 

@@ -1,7 +1,8 @@
 import type { Charge, ChargeKind, LeftOver, Money, Slice, Source } from '../model/money.ts'
+import { knownMoney } from './cart-table.ts'
 import type { Block, Cell, Expression, Row } from './cells.ts'
-import { choose, portion, words } from './expressions.ts'
-import { blank, constant, count, less, money, rounded, text } from './make-cells.ts'
+import { choose, knownOr, portion, same, words } from './expressions.ts'
+import { blank, constant, count, less, ref, rounded, text } from './make-cells.ts'
 import { amountCell, flagCell, sayCause, sourceAmount, sourceOpen, sourcesById } from './money-names.ts'
 
 /** What a charge is, in plain words. */
@@ -66,7 +67,9 @@ function sliceCells({ process, slice }: Charge | LeftOver, source: Source): Cell
   return [
     text(sourceTitle(source)),
     text(processWords[process]),
-    text(`${short(slice.units.valueOf())} of ${short(slice.of.valueOf())}`, { align: 'right' }),
+    text(`${short(slice.units.valueOf())} of ${short(slice.of.valueOf())}${unitOf(source, slice)}`, {
+      align: 'right',
+    }),
     { value: { type: 'number', value: share, format: { as: 'percent', digits: 1 } }, align: 'right' },
   ]
 }
@@ -75,6 +78,11 @@ function sourceTitle(source: Source): string {
   if (source.kind === 'own stock') return `own ${source.title}`
   if (source.kind === 'hours') return source.resource
   return source.title
+}
+
+/** Hours are shared by minutes, but a print job by what is printed. */
+function unitOf(source: Source, { of }: Slice): string {
+  return source.kind === 'hours' && of.equals(source.minutes) ? ' min' : ''
 }
 
 /** A number in few digits, for reading only. */
@@ -90,8 +98,9 @@ function amountCells(
   { currency, digits }: Money,
 ): Cell[] {
   const flag = { name: flagCell(list, at), live: choose(sourceOpen(source), constant(1), words('')) }
+  const live = knownOr(same(ref(flag.name), constant(1)), sliceOf(each.slice, source, digits))
   return [
-    money(each.known, currency, { name: amountCell(list, at), live: sliceOf(each.slice, source, digits) }),
+    knownMoney(each.known, each.amount === null, currency, { name: amountCell(list, at), live }),
     each.amount === null ? count(1, flag) : blank({ ...flag, align: 'right' }),
   ]
 }

@@ -2,8 +2,20 @@ import Fraction from 'fraction.js'
 import type { Charge, ExpectedLoss, Money, Share } from '../model/money.ts'
 import type { Project } from '../model/project.ts'
 import type { Cart } from '../model/purchase.ts'
+import { knownMoney } from './cart-table.ts'
 import type { Block, Cell, CellName, Expression, Row } from './cells.ts'
-import { added, asOne, choose, isUnknown, plus, portion, sumOf, unknownWord, words } from './expressions.ts'
+import {
+  added,
+  asOne,
+  choose,
+  isUnknown,
+  knownOr,
+  plus,
+  portion,
+  sumOf,
+  unknownWord,
+  words,
+} from './expressions.ts'
 import { cartCell } from './line-names.ts'
 import { constant, less, money, number, ref, rounded, text } from './make-cells.ts'
 import { amountCell, causeCell, causeKey, flagCell, sayCause, sourceCell } from './money-names.ts'
@@ -34,19 +46,27 @@ function sumTable(id: string, head: string, sums: readonly Sum[], all: Money): B
     ({ title, name, amounts, open, known, unknown }): Row => ({
       cells: [
         { ...title, span: 5 },
-        money(known, all.currency, { name, live: rounded(sumOf(...amounts), all.digits) }),
-        text(sayUnknown(unknown), { live: unknownOf(open), role: 'warning' }),
+        knownMoney(known, unknown > 0, all.currency, {
+          name,
+          live: knownOr(someOpen(open), rounded(sumOf(...amounts), all.digits)),
+        }),
+        text(sayUnknown(unknown), { live: unknownSays(open), role: 'warning' }),
       ],
     }),
   )
   return { kind: 'table', id, columns: columns(head), rows, totals: [], filter: false }
 }
 
+function someOpen(open: Expression): Expression {
+  return { op: '>', left: open, right: constant(0) }
+}
+
 function sayUnknown(unknown: number): string {
   return unknown === 0 ? '' : `${unknown} unknown`
 }
 
-function unknownOf(open: Expression): Expression {
+/** `2 unknown`, or nothing where all is known. */
+export function unknownSays(open: Expression): Expression {
   const says: Expression = { op: 'join', of: [open, words(' unknown')] }
   return choose({ op: '=', left: open, right: constant(0) }, words(''), says)
 }

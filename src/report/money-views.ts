@@ -1,5 +1,5 @@
 import Fraction from 'fraction.js'
-import { type Cents, minorDigits } from '../base/money.ts'
+import { type Cents, formatMoney, majorUnits, minorDigits, roundMoney } from '../base/money.ts'
 import type { Money, Source } from '../model/money.ts'
 import type { Results } from '../model/results.ts'
 import { cartFigures, sayMark } from './cart-figures.ts'
@@ -7,10 +7,10 @@ import { markOf } from './cart-formulas.ts'
 import type { Block, CellName, Expression, Row } from './cells.ts'
 import { added, asOne, choose, isUnknown, plus, portion, sumOf, words } from './expressions.ts'
 import { cartCell } from './line-names.ts'
-import { constant, count, line, money, number, ref, rounded, text } from './make-cells.ts'
+import { constant, count, less, line, money, number, ref, rounded, text } from './make-cells.ts'
 import { changedMinutes } from './money-hours.ts'
 import { amountCell, flagCell, sourceCell } from './money-names.ts'
-import { lossCell } from './money-sums.ts'
+import { lossCell, unknownSays } from './money-sums.ts'
 
 /** Columns that the sheet of the money has. */
 export const moneyWide = 7
@@ -45,7 +45,12 @@ export function viewsBlock({ money: all, purchase, project }: Results): Block {
   return {
     kind: 'rows',
     id: 'views',
-    rows: [...[...views, ...spent].map((view) => viewRow(view, all)), balanceRow(all), ...besideRows(all)],
+    rows: [
+      ...[...views, ...spent].map((view) => viewRow(view, all)),
+      balanceRow(all),
+      ...limitRows(project, all),
+      ...besideRows(all),
+    ],
   }
 }
 
@@ -145,6 +150,26 @@ function balanceRow({ currency, digits, difference }: Money): Row {
   }
 }
 
+function limitRows({ limits }: Results['project'], { cash, currency, digits }: Money): Row[] {
+  if (!limits.cash) return []
+  const { value } = limits.cash
+  const most = roundMoney(value, digits)
+  const live = rounded(less(constant(value.valueOf()), ref('money/cash')), digits)
+  return [
+    {
+      cells: [
+        text(`Left under the cash limit of ${formatMoney(most, currency)}`, { span: 2 }),
+        money(roundMoney(value.sub(majorUnits(cash.known, digits)), digits), currency, {
+          name: 'money/cash room',
+          span: 2,
+          live,
+        }),
+        text('Below zero: the limit is passed.', { role: 'note', span: 3 }),
+      ],
+    },
+  ]
+}
+
 function besideRows(all: Money): Row[] {
   const { currency, byDevice, digits, expectedLoss } = all
   const devices = byDevice.length
@@ -176,17 +201,12 @@ function besideRows(all: Money): Row[] {
         ),
         text('Beside the balance: an average, not in any sum above.', { role: 'note', span: 2 }),
         text(unknownLoss === 0 ? '' : `${unknownLoss} unknown`, {
-          live: saidUnknown(added(losses.map((name) => asOne(isUnknown(name))))),
+          live: unknownSays(added(losses.map((name) => asOne(isUnknown(name))))),
         }),
       ],
     },
     changedRow(all),
   ]
-}
-
-function saidUnknown(open: Expression): Expression {
-  const says: Expression = { op: 'join', of: [open, words(' unknown')] }
-  return choose({ op: '=', left: open, right: constant(0) }, words(''), says)
 }
 
 /** What stands where minutes were changed and dates were not. */

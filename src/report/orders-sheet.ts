@@ -88,7 +88,7 @@ function glance(orders: readonly Order[]): Block {
       head('Usable from', 3),
       { ...head('Total', 2), align: 'right' },
       head('Of the total', 2),
-      head('Out', 1),
+      head('Ordered', 1),
     ],
   }
   return { kind: 'rows', id: 'glance', rows: [heads, ...orders.map(glanceRow)] }

@@ -2,9 +2,10 @@ import Fraction from 'fraction.js'
 import { type Cents, majorUnits, shareOut } from '../base/money.ts'
 import { toDecimals } from '../base/rounding.ts'
 import type { Money } from '../model/money.ts'
+import { knownMoney } from './cart-table.ts'
 import type { Cell, CellName, Expression } from './cells.ts'
-import { choose, portion, sumOf, unknownWord, words } from './expressions.ts'
-import { blank, constant, less, money, ref, rounded } from './make-cells.ts'
+import { choose, knownOr, portion, sumOf, unknownWord, words } from './expressions.ts'
+import { blank, constant, less, money, rounded } from './make-cells.ts'
 import { causeCell, causeKey, flagCell } from './money-names.ts'
 import type { PartPlace } from './parts-tree.ts'
 
@@ -54,8 +55,11 @@ function spentOn(
   const unit = unitCost(id, known, open, sum, all)
   return places.map((_, at): PlaceCost => {
     const name = `part cost/${id}/${at + 1}`
-    const live = shareOf(ref(causeCell({ kind: 'part', id })), weights, at, all.digits)
-    return { unit, name, extended: money(shares[at]!, all.currency, { name, live }) }
+    const live = knownOr(
+      openOf(id, all),
+      shareOf(sumOf(causeCell({ kind: 'part', id })), weights, at, all.digits),
+    )
+    return { unit, name, extended: knownMoney(shares[at]!, open, all.currency, { name, live }) }
   })
 }
 
@@ -69,15 +73,19 @@ function shareOf(whole: Expression, weights: readonly Fraction[], at: number, di
   return at === 0 ? upTo(1) : less(upTo(at + 1), upTo(at))
 }
 
+/** Whether some amount charged to a part is unknown. */
+function openOf(id: string, { charges }: Money): Expression {
+  const key = causeKey({ kind: 'part', id })
+  const flags = charges.flatMap(({ cause }, at) => (causeKey(cause) === key ? [flagCell('charge', at)] : []))
+  return { op: '>', left: sumOf(...flags), right: constant(0) }
+}
+
 function unitCost(id: string, known: Cents, open: boolean, pieces: Fraction, all: Money): Cell {
   if (pieces.equals(0)) return blank()
   const { currency, digits } = all
   const cause = { kind: 'part', id } as const
-  const flags = all.charges.flatMap((charge, at) =>
-    causeKey(charge.cause) === causeKey(cause) ? [flagCell('charge', at)] : [],
-  )
-  const each = rounded(portion(ref(causeCell(cause)), new Fraction(1).div(pieces)), digits + finer)
-  const live = choose({ op: '>', left: sumOf(...flags), right: constant(0) }, words(unknownWord), each)
+  const each = rounded(portion(sumOf(causeCell(cause)), new Fraction(1).div(pieces)), digits + finer)
+  const live = choose(openOf(id, all), words(unknownWord), each)
   if (open) return { value: { type: 'unknown', text: unknownWord }, align: 'right', live }
   const value = Number(toDecimals(majorUnits(known, digits).div(pieces), digits + finer))
   return {

@@ -1,72 +1,105 @@
+import type { Instant } from '../base/clock.ts'
 import { sayInstant } from '../base/clock.ts'
 import type { Results } from '../model/results.ts'
 import type { ChainStep } from '../model/schedule.ts'
-import type { LinkWhy, TaskLink } from '../model/tasks.ts'
+import type { LinkWhy, PlanTask, TaskLink } from '../model/tasks.ts'
 import { sayMinutes } from './make-cells.ts'
-import { titleOf } from './task-words.ts'
 
-/** Why one task waits for another, by what the link stands for; `X` is what is waited for. */
-const linkWords: Readonly<Record<LinkWhy, (before: string) => string>> = {
-  route: (before) => `the step before in its route: ${before}`,
-  lot: (before) => `the lot before it: ${before}`,
-  material: (before) => `its material: ${before}`,
-  fixture: (before) => `the fixture that holds it: ${before}`,
-  ordered: (before) => `being ordered: ${before}`,
-  delivered: (before) => `the parcel: ${before}`,
-  cutter: (before) => `a cutter that is bought: ${before}`,
-  tool: (before) => `a tool it needs: ${before}`,
-  part: (before) => `a part it uses: ${before}`,
-  needs: (before) => `what it needs: ${before}`,
-  after: (before) => `what it comes after: ${before}`,
-  assembly: (before) => `an earlier step of the assembly: ${before}`,
-  cure: (before) => `the cure: ${before}`,
-  load: (before) => `the same clamping: ${before}`,
-  plate: (before) => `the print job: ${before}`,
-  subassembly: (before) => `a subassembly: ${before}`,
+/** A task as a sentence names it: its title, else its id. */
+export function sayTask(results: Results, id: string): string {
+  const task = taskOf(results, id)
+  return task === null || task.title === '' ? id : task.title
 }
 
-function sayLag({ lag, within }: TaskLink): string {
-  const days = 'workingDays' in lag ? lag.workingDays : 0
-  const least = 'minutes' in lag ? (lag.minutes === 0 ? [] : [`${sayMinutes(lag.minutes)} after it`]) : [`${days} working ${days === 1 ? 'day' : 'days'} after it`]
-  const most = within === null ? [] : [`at most ${sayMinutes(within)} after it`]
-  const both = [...least, ...most]
-  return both.length === 0 ? '' : ` (${both.join(', ')})`
+function taskOf(results: Results, id: string): PlanTask | null {
+  return results.network.tasks.find((task) => task.id === id) ?? null
 }
 
-/** Why `to` waits for `from`, in words. */
-export function sayLink(results: Results, link: TaskLink): string {
-  return `waits for ${linkWords[link.why](titleOf(results, link.from))}${sayLag(link)}`
-}
-
-function linkBetween({ network }: Results, from: string, to: string): TaskLink | undefined {
-  return network.links.find((link) => link.from === from && link.to === to)
-}
-
-function sayHeld(results: Results, step: ChainStep, from: string): string {
-  const link = linkBetween(results, from, step.task)
-  return link ? sayLink(results, link) : `waits for ${titleOf(results, from)}`
-}
-
-/** Whose hours a calendar is, where it is one person or a machine; a long list is cut to what is common. */
-function sayHours(calendar: string): string {
-  return `the hours of ${calendar}`
-}
-
-/** What kept a task of the driving chain from starting earlier, in words. */
+/** Why an element of the driving chain did not begin earlier, in plain words. */
 export function sayBecause(results: Results, step: ChainStep): string {
   const { because } = step
   switch (because.kind) {
     case 'start':
-      return 'begins when the project begins'
+      return sayStart(results, step)
     case 'link':
-      return sayHeld(results, step, because.from)
+      return sayWait(results, because.from, step.task)
     case 'resource':
-      return `waits until ${because.resource} is free after ${titleOf(results, because.from)}`
-    case 'calendar': {
-      const before = because.from === null ? '' : `${sayHeld(results, step, because.from)}, then `
-      return `${before}${before === '' ? 'waits ' : ''}for ${sayHours(because.calendar)}, open ${sayInstant(because.opened)}`
-    }
+      return `${because.resource} was taken until then by "${sayTask(results, because.from)}"`
+    case 'calendar':
+      return sayOpening(results, because, step)
     case 'block':
-      return `is placed together with ${titleOf(results, because.with)}, because of a longest wait`
+      return `held back so that it stays close to "${sayTask(results, because.with)}"`
   }
+}
+
+function sayStart(results: Results, step: ChainStep): string {
+  const release = taskOf(results, step.task)?.release ?? step.start
+  return release > results.project.device.start * 1440
+    ? `not before ${sayInstant(release)}`
+    : 'nothing before it: it starts with the project'
+}
+
+function sayOpening(
+  results: Results,
+  because: ChainStep['because'] & { readonly kind: 'calendar' },
+  step: ChainStep,
+): string {
+  const { from, calendar, opened } = because
+  const wait = `waits for the hours of ${calendar}, open again ${sayInstant(opened)}`
+  if (from === null) return wait
+  const link = linkBetween(results, from, step.task)
+  return link === null
+    ? `${wait}, after "${sayTask(results, from)}"`
+    : `${sayLink(results, link)}; then ${wait}`
+}
+
+function linkBetween(results: Results, from: string, to: string): TaskLink | null {
+  return results.network.links.find((link) => link.from === from && link.to === to) ?? null
+}
+
+function sayWait(results: Results, from: string, to: string): string {
+  const link = linkBetween(results, from, to)
+  return link === null ? `waits for "${sayTask(results, from)}"` : sayLink(results, link)
+}
+
+/** What is said of the task waited for, by the reason for the wait. */
+const reasons: Readonly<Record<LinkWhy, (from: string) => string>> = {
+  route: (from) => `the part's route: first ${from}`,
+  lot: (from) => `the lot before comes first: ${from}`,
+  material: (from) => `the material must be here: ${from}`,
+  fixture: (from) => `the fixture must be made first: ${from}`,
+  ordered: (from) => `comes only after it is ordered: ${from}`,
+  delivered: (from) => `must arrive first: ${from}`,
+  cutter: (from) => `the cutter must be here: ${from}`,
+  tool: (from) => `the tool must be there: ${from}`,
+  part: (from) => `uses a part that must be ready: ${from}`,
+  needs: (from) => `needs this done first: ${from}`,
+  after: (from) => `is to come after ${from}`,
+  assembly: (from) => `the order of assembly: first ${from}`,
+  cure: (from) => `stays untouched until hard or dry: ${from}`,
+  load: (from) => `on the same machine, one after the other: ${from}`,
+  plate: (from) => `printed on one plate: ${from}`,
+  subassembly: (from) => `must be put together first: ${from}`,
+}
+
+/** Why the later task of a link waits for the earlier one, with the time between them and the longest wait. */
+export function sayLink(results: Results, link: TaskLink): string {
+  const said = reasons[link.why](`"${sayTask(results, link.from)}"`)
+  return [said, ...sayLag(link), ...sayLongest(link)].join(', ')
+}
+
+function sayLag({ lag }: TaskLink): readonly string[] {
+  if ('minutes' in lag) return lag.minutes > 0 ? [`then ${sayMinutes(lag.minutes)} of waiting`] : []
+  if (lag.workingDays === 0) return []
+  return [`then ${lag.workingDays} working ${lag.workingDays === 1 ? 'day' : 'days'} of waiting`]
+}
+
+function sayLongest({ within }: TaskLink): readonly string[] {
+  return within === null ? [] : [`but no later than ${sayMinutes(within)} after it`]
+}
+
+/** An instant without its year: `Mon 02-03 19:30` would be read two ways, so month and day stay in ISO order. */
+export function sayShort(instant: Instant): string {
+  const said = sayInstant(instant)
+  return `${said.slice(0, 4)}${said.slice(9)}`
 }

@@ -1,6 +1,15 @@
-import { dayOf, type Instant, instantOf, minutesPerDay, sayInstant, weekday, weekdayNames, formatDay } from '../base/clock.ts'
-import type { Session } from '../model/schedule.ts'
+import {
+  dayOf,
+  formatDay,
+  type Instant,
+  instantOf,
+  minutesPerDay,
+  sayInstant,
+  weekday,
+  weekdayNames,
+} from '../base/clock.ts'
 import type { Results } from '../model/results.ts'
+import type { Session } from '../model/schedule.ts'
 import type { Block, Row } from './cells.ts'
 import { line, minutes, sayMinutes, text, tick } from './make-cells.ts'
 import { sayClock } from './say-clock.ts'
@@ -24,14 +33,25 @@ export const sessionsSheet: SheetMaker = ({ results }) => ({
 
 function top(results: Results): Block {
   const { sessions, project } = results
-  const hands = sessions.reduce((sum, { work }) => sum + work.reduce((all, { open, close }) => all + close - open, 0), 0)
+  const hands = sessions.reduce(
+    (sum, { work }) => sum + work.reduce((all, { open, close }) => all + close - open, 0),
+    0,
+  )
   return {
     kind: 'rows',
     id: 'top',
     rows: [
       line('Sessions', wide, 'title'),
-      line(`${project.device.name}: ${sessions.length} sessions with ${sayMinutes(hands)} of hands work`, wide, 'subtitle'),
-      line('A session is one unbroken time at the bench, setting up and cleaning up taken off. What runs by itself is named where it is started.', wide, 'note'),
+      line(
+        `${project.device.name}: ${sessions.length} sessions with ${sayMinutes(hands)} of hands work`,
+        wide,
+        'subtitle',
+      ),
+      line(
+        'A session is one unbroken time at the bench, setting up and cleaning up taken off. What runs by itself is named where it is started.',
+        wide,
+        'note',
+      ),
     ],
   }
 }
@@ -58,9 +78,18 @@ function block(results: Results, session: Session, at: number): Block {
     rows: [
       line('', wide),
       { cells: [text(head, { role: 'heading', span: wide, name: `session/${at + 1}` })], keep: true },
-      { cells: ['', 'from', 'to', 'what', 'work', 'with'].map((word) => text(word, { role: 'label' })), keep: true },
+      {
+        cells: ['', 'from', 'to', 'what', 'work', 'with'].map((word) => text(word, { role: 'label' })),
+        keep: true,
+      },
       ...work.flatMap((piece, index) => workRows(results, piece, index < work.length - 1)),
-      line(free > 0 ? `${sayMinutes(busy)} of work, ${sayMinutes(free)} free or waiting` : `${sayMinutes(busy)} of work, nothing free`, wide, 'note'),
+      line(
+        free > 0
+          ? `${sayMinutes(busy)} of work, ${sayMinutes(free)} free or waiting`
+          : `${sayMinutes(busy)} of work, nothing free`,
+        wide,
+        'note',
+      ),
     ],
   }
 }
@@ -68,8 +97,13 @@ function block(results: Results, session: Session, at: number): Block {
 function workRows(results: Results, piece: Session['work'][number], keep: boolean): readonly Row[] {
   const task = tasksById(results).get(piece.task)!
   const placed = results.schedule.tasks.get(piece.task)!
-  const part = placed.pieces.length > 1 ? ` (part ${placed.pieces.findIndex(({ open }) => open === piece.open) + 1} of ${placed.pieces.length})` : ''
-  const withWhat = [...(task.machine === null ? [] : [task.machine]), ...task.tools, ...task.fixtures].join(', ')
+  const part =
+    placed.pieces.length > 1
+      ? ` (part ${placed.pieces.findIndex(({ open }) => open === piece.open) + 1} of ${placed.pieces.length})`
+      : ''
+  const withWhat = [...(task.machine === null ? [] : [task.machine]), ...task.tools, ...task.fixtures].join(
+    ', ',
+  )
   const main: Row = {
     keep,
     cells: [
@@ -82,7 +116,15 @@ function workRows(results: Results, piece: Session['work'][number], keep: boolea
     ],
   }
   const started = startedBy(results, piece)
-  return [main, ...started.map((words): Row => ({ keep, cells: [text(''), text(''), text(''), text(words, { role: 'note', span: 3 })] }))]
+  return [
+    main,
+    ...started.map(
+      (words): Row => ({
+        keep,
+        cells: [text(''), text(''), text(''), text(words, { role: 'note', span: 3 })],
+      }),
+    ),
+  ]
 }
 
 /** What begins to run or to be away when a piece of work is done. */
@@ -94,7 +136,8 @@ function startedBy(results: Results, piece: Session['work'][number]): readonly s
     const next = tasksById(results).get(link.to)!
     const when = results.schedule.tasks.get(link.to)!
     if (next.attention === 'hands' || when.start < piece.close) return []
-    if (next.delivery) return [`here on ${sayInstant(when.finish)} if ordered before ${cutoff(results, next.delivery.vendor)}`]
+    if (next.delivery)
+      return [`here on ${sayInstant(when.finish)} if ordered before ${cutoff(results, next.delivery.vendor)}`]
     return when.start === piece.close ? [`then runs: ${next.title}, until ${sayInstant(when.finish)}`] : []
   })
 }

@@ -25,7 +25,10 @@ export function sayWho(results: Results, task: PlanTask): string {
 }
 
 /** What a task is about: the key under which the schedule shows it. */
-export function aboutOf({ subject, kind }: PlanTask): { readonly group: 'orders' | 'work' | 'making' | 'assembly'; readonly name: string } {
+export function aboutOf({ subject, kind }: PlanTask): {
+  readonly group: 'orders' | 'work' | 'making' | 'assembly'
+  readonly name: string
+} {
   if (subject.step !== null) return { group: 'assembly', name: subject.part ?? 'the device' }
   if (subject.work !== null) return { group: 'work', name: subject.work }
   if (subject.plate !== null) return { group: 'making', name: `plate ${subject.plate}` }

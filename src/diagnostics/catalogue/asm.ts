@@ -35,7 +35,9 @@ export const asm = {
     code: 'ASM01',
     level: 'error',
     says: ({ assembly, statements, minimal }) =>
-      `${assembly} cannot go together: these ${statements.length} statements cannot hold together${minimal ? ', and without any one of them the rest can' : ''}`,
+      statements.length === 1
+        ? `${assembly} cannot go together: this statement can hold in no order`
+        : `${assembly} cannot go together: these ${statements.length} statements cannot hold together${minimal ? ', and without any one of them the rest can' : ''}`,
     mend: () => 'change or take out one of the statements shown below',
     notes: ({ statements }) => eachInWords(statements),
     why: 'Whatever order is tried, some step finds its way in shut or its part not there. Shown are statements that cannot all be kept, none of them to spare where it says so.',

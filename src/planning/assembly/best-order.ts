@@ -91,14 +91,17 @@ function expanded(
   most: number,
 ): Layer {
   const next: Layer = new Map()
+  const reached = new Map<number | string, Map<number, State> | 'hopeless'>()
   let states = 0
   for (const standings of layer.values()) {
     const { done } = [...standings.values()][0]!
     for (const step of nextSteps(book, done)) {
       const set = withStep(done, step)
       const key = keyOf(set)
-      const known = next.get(key) ?? (orderOfTheRest(book, set) === null ? null : new Map<number, State>())
-      if (known === null) continue
+      const known =
+        reached.get(key) ?? (orderOfTheRest(book, set) === null ? 'hopeless' : new Map<number, State>())
+      reached.set(key, known)
+      if (known === 'hopeless') continue
       const before = known.size
       for (const state of standings.values()) reach(known, state, set, step, price, place, bound)
       if (known.size > 0) next.set(key, known)

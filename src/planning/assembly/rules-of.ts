@@ -28,6 +28,8 @@ export function ruleCompiler(bench: BenchPlan): Compiler {
       case 'before':
         return constraint.of.map((id) => ({ step: number(id), any: [{ kind: 'some done', of: [step] }] }))
       case 'before last of':
+        if (constraint.of.length === 1)
+          return [{ step: number(constraint.of[0]!), any: [{ kind: 'some done', of: [step] }] }]
         return [{ step, any: [{ kind: 'not all done', of: constraint.of.map(number) }] }]
       case 'while open': {
         const ways = constraint.openings.map((opening) => open(constraint.body, opening))

@@ -21,8 +21,8 @@ interface Spent {
 
 /**
  * Hours of machines and hands at their rates, one line for each resource and what it works on: minutes x rate, rounded
- * once. Hands count at the rate of the first person who may do the task; where a project has nobody they have no rate
- * and no line. Idle holding of a machine is in no task and costs nothing.
+ * once. Hands count at the rate of whoever of those that may do the task costs least (of equals the first by name), since
+ * money needs no dates; where a project has nobody they have no rate and no line. Idle holding of a machine is in no task and costs nothing.
  */
 export function hoursSources(
   project: Project,
@@ -31,7 +31,7 @@ export function hoursSources(
   fates: Fates,
 ): Claimed[] {
   const lines = new Map<string, Spent>()
-  for (const spent of network.tasks.flatMap(spentOn)) {
+  for (const spent of network.tasks.flatMap((task) => spentOn(project, task))) {
     const key = idOf(spent)
     lines.set(key, { ...spent, minutes: spent.minutes + (lines.get(key)?.minutes ?? 0) })
   }
@@ -43,10 +43,17 @@ export function hoursSources(
     }))
 }
 
-function spentOn(task: PlanTask): Spent[] {
+/** Who is reckoned to do a task: the least dear of those who may. */
+function reckoned(project: Project, { who }: PlanTask): string | null {
+  const rateOf = (person: string): Fraction => project.people.get(person)?.rate ?? new Fraction(0)
+  const [first] = [...who].sort((a, b) => rateOf(a).compare(rateOf(b)) || compareIds(a, b))
+  return first ?? null
+}
+
+function spentOn(project: Project, task: PlanTask): Spent[] {
   const about = aboutOf(task.subject)
   const machine = { of: 'machine' as const, resource: task.machine, about, minutes: task.machineMinutes }
-  const hands = { of: 'hands' as const, resource: task.who[0] ?? null, about, minutes: task.handsMinutes }
+  const hands = { of: 'hands' as const, resource: reckoned(project, task), about, minutes: task.handsMinutes }
   return [machine, hands].flatMap(({ resource, ...spent }) =>
     resource !== null && spent.minutes > 0 ? [{ ...spent, resource }] : [],
   )

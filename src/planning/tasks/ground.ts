@@ -85,3 +85,11 @@ export function readyFor(ground: Ground, part: string, share: number): readonly 
 export function readyWhole(ground: Ground, part: string): readonly string[] {
   return (ground.ready.get(part) ?? []).flat()
 }
+
+/** Whether a part takes any of a form from what is bought; what the shelf covers waits for no parcel. */
+export function takesBought(ground: Ground, form: string, part: string): boolean {
+  const pieces = ground.purchase.cuts
+    .find((cut) => cut.form === form)
+    ?.pieces.find((one) => one.part === part)
+  return pieces?.fromBought.gt(0) ?? false
+}

@@ -1,6 +1,6 @@
 import type { Part } from '../../model/project.ts'
 import { receivedTask } from './carts.ts'
-import { type Ground, lotSizes, piecesMade, readyFor } from './ground.ts'
+import { type Ground, lotSizes, piecesMade, readyFor, takesBought } from './ground.ts'
 import { buildRoute } from './routes.ts'
 
 /** Tasks of every machined, bought and board part. Needs: carts are built. */
@@ -18,7 +18,7 @@ function buildMachined(ground: Ground, part: Part): void {
   const { stock, material, route, lot } = part.way
   const piece = receivedTask(ground, { kind: 'stock', part: part.id })
   const form =
-    stock?.form && material !== null
+    stock?.form && material !== null && takesBought(ground, stock.form, part.id)
       ? receivedTask(ground, { kind: 'form', material, form: stock.form })
       : null
   const before = [piece, form].filter((task) => task !== null)

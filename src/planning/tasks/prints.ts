@@ -3,9 +3,9 @@ import { isFault } from '../../base/quantity-fault.ts'
 import { exactText } from '../../base/rounding.ts'
 import type { ThreePoint } from '../../base/three-point.ts'
 import { readThreePoint } from '../../base/three-point.ts'
-import type { Labour, Part, PrintedWay, PrintJob } from '../../model/project.ts'
+import type { Labour, Part, Plate, PrintedWay, PrintJob } from '../../model/project.ts'
 import { receivedTask } from './carts.ts'
-import { anybody, type Ground, nobody, piecesMade } from './ground.ts'
+import { anybody, type Ground, lotSizes, nobody, piecesMade, takesBought } from './ground.ts'
 import { buildRoute } from './routes.ts'
 import { addTimes } from './times.ts'
 
@@ -47,29 +47,71 @@ export function buildPrints(ground: Ground): void {
   )
   for (const plate of ground.project.plates.values()) {
     const loads = printed.filter(({ way }) => way.plate === plate.id)
-    if (loads.length > 0) buildJob(ground, plate.id, plate.at, plate.job, loads, true)
+    if (loads.length > 0) buildPlate(ground, plate, loads)
   }
-  for (const load of printed.filter(({ way }) => way.plate === null))
-    buildJob(ground, load.part.id, load.part.at, load.way.job, [load], false)
+  for (const load of printed.filter(({ way }) => way.plate === null)) buildOwnJobs(ground, load)
+}
+
+/** A part without a plate is printed lot by lot, each lot a job of its own. */
+function buildOwnJobs(ground: Ground, { part, way, pieces }: Load): void {
+  const sizes = lotSizes(pieces, way.lot)
+  const jobs = sizes.map((size, lot) => {
+    const name = sizes.length > 1 ? `${part.id} lot ${lot + 1}` : part.id
+    return buildJob(
+      ground,
+      { name, id: `${name} / print`, subject: { part: part.id, lot } },
+      part.at,
+      way.job,
+      [{ part, way, pieces: size }],
+    )
+  })
+  ground.begun.set(
+    part.id,
+    jobs.flatMap(({ first }) => first),
+  )
+  buildRoute(ground, part, way.route, way.lot, (lot) => jobs[lot]!.last)
+}
+
+/** What a print job is called and about. */
+interface JobName {
+  readonly name: string
+  readonly id: string
+  readonly subject: { readonly plate: string } | { readonly part: string; readonly lot: number }
+}
+
+/** Preparing and starting a print, and taking it off, where nothing is said. Source: common practice, no source. */
+const usualLoad = readThreePoint('5 min', 'time') as ThreePoint
+
+function buildPlate(ground: Ground, plate: Plate, loads: readonly Load[]): void {
+  const name = `plate ${plate.id}`
+  const { first, last } = buildJob(
+    ground,
+    { name, id: name, subject: { plate: plate.id } },
+    plate.at,
+    plate.job,
+    loads,
+  )
+  ground.begun.set(name, first)
+  for (const { part, way } of loads) {
+    ground.begun.set(part.id, first)
+    buildRoute(ground, part, way.route, way.lot, () => last)
+  }
 }
 
 function buildJob(
   ground: Ground,
-  name: string,
+  { name: what, id, subject }: JobName,
   at: Place,
   job: PrintJob,
   loads: readonly Load[],
-  shared: boolean,
-): void {
+): { readonly first: readonly string[]; readonly last: readonly string[] } {
   const { build } = ground
-  const subject = shared ? { plate: name } : { part: name, lot: 0 }
-  const id = shared ? `plate ${name}` : `${name} / print`
   const machine = job.machine === null ? null : ground.project.machines.get(job.machine)!
   const hands: Labour = { ...anybody(ground), who: machine?.users ?? ground.people }
   // What is printing cannot pause, whoever is there.
   const attention = job.attention ?? (machine?.prints === 'filament' ? 'nearby' : 'none')
   const run: Labour = attention === 'none' ? nobody : { ...hands, attention, pausable: false }
-  const own = { ...job, time: shared ? job.time : null }
+  const own = { ...job, time: 'plate' in subject ? job.time : null }
   const chain: string[] = []
   const add = (
     label: string,
@@ -94,10 +136,9 @@ function buildJob(
       }),
     )
   }
-  const what = shared ? `plate ${name}` : name
-  add('load', `Prepare and start the print of ${what}`, job.load, hands, 'load')
+  add('load', `Prepare and start the print of ${what}`, job.load ?? usualLoad, hands, 'load')
   add('run', `Print ${what}`, jobTime(ground, loads, own), run, 'run')
-  add('unload', `Take ${what} off the printer`, job.unload, hands, 'unload')
+  add('unload', `Take ${what} off the printer`, job.unload ?? usualLoad, hands, 'unload')
   const machineTasks = [...chain]
   add('wash', `Wash ${what}`, job.wash, anybody(ground), 'hand')
   add('dry', `Dry ${what}`, job.dry, nobody, 'cure')
@@ -108,18 +149,21 @@ function buildJob(
     build.hold('machine', job.machine, machineTasks[0]!, machineTasks.at(-1)!)
   const first = chain.slice(0, 1)
   const last = chain.slice(-1)
-  linkMaterial(ground, job, first, at)
-  for (const { part, way } of loads) {
-    ground.begun.set(part.id, first)
-    buildRoute(ground, part, way.route, way.lot, () => last)
-  }
-  if (shared) ground.begun.set(`plate ${name}`, first)
+  linkMaterial(ground, job, loads, first, at)
+  return { first, last }
 }
 
-function linkMaterial(ground: Ground, job: PrintJob, first: readonly string[], at: Place): void {
+function linkMaterial(
+  ground: Ground,
+  job: PrintJob,
+  loads: readonly Load[],
+  first: readonly string[],
+  at: Place,
+): void {
   const material = job.material === null ? undefined : ground.project.materials.get(job.material)
   for (const form of material?.forms ?? []) {
-    const task = receivedTask(ground, { kind: 'form', material: material!.id, form: form.id })
+    const bought = loads.some(({ part }) => takesBought(ground, form.id, part.id))
+    const task = bought ? receivedTask(ground, { kind: 'form', material: material!.id, form: form.id }) : null
     if (task !== null) ground.build.linkAll([task], first, 'material', at)
   }
 }

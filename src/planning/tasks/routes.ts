@@ -1,4 +1,4 @@
-import type { ThreePoint } from '../../base/three-point.ts'
+import { readThreePoint, type ThreePoint } from '../../base/three-point.ts'
 import type { Labour, Operation, Part, RouteStep, SetupStep } from '../../model/project.ts'
 import { buildCart, receivedTask } from './carts.ts'
 import { anybody, type Ground, lineKey, lotSizes, piecesMade, readyWhole } from './ground.ts'
@@ -38,42 +38,53 @@ export function buildRoute(
     const lot = { part, index, pieces, name: sizes.length > 1 ? `${part.id} lot ${index + 1}` : part.id }
     let before = begin(index)
     let started = false
-    let clamped: Clamped | null = null
+    const passed: (readonly [RouteStep, Stretch])[] = []
     for (const [at, step] of route.entries()) {
       const stretch = buildStep(ground, lot, step, at)
       if (stretch.first.length === 0) continue
-      clamped = keepFixture(ground, step, stretch, clamped)
+      passed.push([step, stretch])
       ground.build.linkAll(before, stretch.first, started ? 'route' : 'material', step.at)
       if (!started) firsts.push(...stretch.first)
       started = true
       before = stretch.last
     }
+    for (const { fixture, since, until } of clampings(passed))
+      ground.build.hold('fixture', fixture, since, until)
     return before
   })
   ground.ready.set(part.id, ready)
   return firsts
 }
 
-/** A fixture that a lot sits in, and the task since which. */
+/** A fixture that a lot sits in, from one task to another. */
 interface Clamped {
   readonly fixture: string
   readonly since: string
+  readonly until: string
 }
 
-/** A cure done in the fixture of the step before keeps it from that step's load to the end of the cure. */
-function keepFixture(
-  ground: Ground,
-  step: RouteStep,
-  stretch: Stretch,
-  before: Clamped | null,
-): Clamped | null {
+const fixtureOf = (step: RouteStep): string | null => {
   if (step.kind === 'outside') return null
-  const fixture =
-    step.kind === 'work' ? step.operation.fixture : step.hold.kind === 'fixture' ? step.hold.part : null
-  if (fixture === null) return null
-  if (before?.fixture !== fixture) return { fixture, since: stretch.first[0]! }
-  if (step.kind === 'work') ground.build.hold('fixture', fixture, before.since, stretch.last[0]!)
-  return before
+  if (step.kind === 'work') return step.operation.fixture
+  return step.hold.kind === 'fixture' ? step.hold.part : null
+}
+
+/** Each clamping keeps its fixture from load to unload; hand work and cures done in it go on holding it. */
+function clampings(steps: readonly (readonly [RouteStep, Stretch])[]): readonly Clamped[] {
+  const all: Clamped[] = []
+  let open = false
+  for (const [step, stretch] of steps) {
+    const fixture = fixtureOf(step)
+    const last = all.at(-1)
+    if (fixture === null) open = false
+    else if (open && last?.fixture === fixture && step.kind === 'work')
+      all[all.length - 1] = { ...last, until: stretch.last[0]! }
+    else {
+      all.push({ fixture, since: stretch.first[0]!, until: stretch.last[0]! })
+      open = true
+    }
+  }
+  return all
 }
 
 function buildStep(ground: Ground, lot: Lot, step: RouteStep, index: number): Stretch {
@@ -114,7 +125,6 @@ function buildWork(ground: Ground, lot: Lot, operation: Operation, index: number
       labour: operation,
       machine: operation.machine,
       tools: toolsOf(operation),
-      fixtures: operation.fixture === null ? [] : [operation.fixture],
     }),
   )
   for (let at = 1; at < ids.length; at++) ground.build.link(ids[at - 1]!, ids[at]!, 'route', operation.at)
@@ -189,6 +199,9 @@ function runsOf(operations: readonly Operation[]): readonly Run[] {
   return runs
 }
 
+/** Taking a piece off that ran with nobody there, where nothing is said. Source: common practice, no source. */
+const usualUnload = readThreePoint('2 min', 'time') as ThreePoint
+
 /** A stretch of work in one setup, before neighbours of one person are joined. */
 interface Bit {
   readonly kind: 'setup' | 'load' | 'run' | 'unload'
@@ -248,12 +261,13 @@ function bitsOf(ground: Ground, lot: Lot, step: SetupStep): readonly Bit[] {
       })
     }
   }
+  const alone = runs.at(-1)?.attention === 'none' && step.unload === null
   bits.push({
     kind: 'unload',
     label: 'unload',
     doing: 'unload',
     piece: rounds - 1,
-    time: addTimes([[step.unload, 1]]),
+    time: alone ? usualUnload : addTimes([[step.unload, 1]]),
     labour: hands,
     tools: [],
   })
@@ -316,7 +330,6 @@ function closeSetup(ground: Ground, step: SetupStep, chain: readonly string[]): 
   const { hold } = step
   if (hold.kind === 'tool') ground.build.hold('tool', hold.tool, first, last)
   if (hold.kind === 'fixture') {
-    ground.build.hold('fixture', hold.part, first, last)
     ground.later.push(() => ground.build.linkAll(readyWhole(ground, hold.part), [first], 'fixture', hold.at))
   }
   linkHelpers(ground, step.operations, [first], step.at)

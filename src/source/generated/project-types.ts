@@ -541,11 +541,11 @@ export interface PlateSource {
    */
   time?: string | number
   /**
-   * Time to prepare and start the job (hands).
+   * Time to prepare and start the job (hands; 5 min when silent).
    */
   load?: string | number
   /**
-   * Time to take the job off (hands).
+   * Time to take the job off (hands; 5 min when silent).
    */
   unload?: string | number
   /**
@@ -835,7 +835,7 @@ export interface SetupSource {
    */
   load?: string | number
   /**
-   * Time to unload one piece (hands); none when silent.
+   * Time to unload one piece (hands); none when silent, but 2 min after a run that nobody attends.
    */
   unload?: string | number
   /**
@@ -2015,6 +2015,10 @@ export interface DoSource {
    * Whether the time is for each piece; otherwise it is once for the lot.
    */
   each?: boolean
+  /**
+   * Fixture it is done in (a part of this project with that role); held through cures in it that follow.
+   */
+  fixture?: string
 }
 /**
  * Drawing, toolpaths, set-out: hands, no machine, once for the lot.
@@ -2157,11 +2161,11 @@ export interface PrintedWaySource {
    */
   plate?: string
   /**
-   * Time to prepare and start the job (hands).
+   * Time to prepare and start the job (hands; 5 min when silent).
    */
   load?: string | number
   /**
-   * Time to take the job off (hands).
+   * Time to take the job off (hands; 5 min when silent).
    */
   unload?: string | number
   /**
@@ -2721,11 +2725,11 @@ export interface PrintedSource {
    */
   plate?: string
   /**
-   * Time to prepare and start the job (hands).
+   * Time to prepare and start the job (hands; 5 min when silent).
    */
   load?: string | number
   /**
-   * Time to take the job off (hands).
+   * Time to take the job off (hands; 5 min when silent).
    */
   unload?: string | number
   /**

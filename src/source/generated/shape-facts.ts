@@ -4956,7 +4956,8 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
    "note",
    "what",
    "machine",
-   "each"
+   "each",
+   "fixture"
   ],
   "type": [
    "object"
@@ -5062,6 +5063,13 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   ],
   "title": "Each piece",
   "example": "true"
+ },
+ "#/$defs/doOperation/properties/fixture": {
+  "type": [
+   "string"
+  ],
+  "title": "Fixture",
+  "example": "bond jig"
  },
  "#/$defs/drillOperation": {
   "keys": [

@@ -3,7 +3,16 @@ import { describe, expect, it } from 'vitest'
 import { moneySheet } from '../../../src/report/money-sheet.ts'
 import { ordersSheet } from '../../../src/report/orders-sheet.ts'
 import type { Told } from '../../../src/report/sheets.ts'
-import { aMachine, anOffer, aPart, aProject, aTask, aVendor } from '../planning/project-builder.ts'
+import {
+  aMachine,
+  anOffer,
+  aPart,
+  aProject,
+  aTask,
+  aVendor,
+  frac,
+  here,
+} from '../planning/project-builder.ts'
 import { projects } from '../planning/random-project.ts'
 import { LiveModel, liveDifferences } from './evaluate.ts'
 import { toldOf } from './told.ts'
@@ -77,5 +86,18 @@ describe('hours', () => {
     // 100 min at 7.00 an hour: 11.666...
     expect(live.valueOf('charged/part/ring')).toBe(11.67)
     expect(live.valueOf('money/minutes changed')).toBe(1)
+  })
+})
+
+describe('a limit of cash', () => {
+  it('shows what is left under it, and follows the prices', () => {
+    const parts = [aPart('magnet', [anOffer('shop', '2.50')])]
+    const limits = { cash: { value: frac(10), at: here }, mass: null, envelope: null }
+    const told = toldOf(aProject({ vendors: [aVendor('shop')], parts, limits }))
+    const live = liveOf(told)
+    expect(live.valueOf('money/cash room')).toBe(7.5)
+    expect(liveDifferences([ordersSheet(told), moneySheet(told)])).toEqual([])
+    live.type('price/magnet', 12)
+    expect(live.valueOf('money/cash room')).toBe(-2)
   })
 })

@@ -3,6 +3,7 @@ import { instantOf } from '../../../src/base/clock.ts'
 import type { Project } from '../../../src/model/project.ts'
 import type { PlanTask } from '../../../src/model/tasks.ts'
 import { planPurchase } from '../../../src/planning/buying/index.ts'
+import { cautionsOf } from '../../../src/planning/cautions/cautions-of.ts'
 import { computeMoney } from '../../../src/planning/cost/index.ts'
 import type { Told } from '../../../src/report/sheets.ts'
 import { tasksOnly } from '../planning/project-builder.ts'
@@ -33,6 +34,7 @@ export function toldOf(project: Project, tasks: readonly PlanTask[] = []): Told 
       sessions: [],
       readyAt: new Map(),
       inspection: [],
+      cautions: cautionsOf(project),
     },
   }
 }
