@@ -18,7 +18,7 @@ export interface Effort {
 }
 
 /** The effort taken where nothing else is said. */
-export const usualEffort: Effort = { states: 120_000, width: 60 }
+export const usualEffort: Effort = { states: 40_000, width: 60 }
 
 interface State {
   readonly done: StepSet

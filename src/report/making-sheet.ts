@@ -1,0 +1,230 @@
+import type { Part, RouteStep } from '../model/project.ts'
+import type { InspectionLine, Results } from '../model/results.ts'
+import type { PlanTask } from '../model/tasks.ts'
+import { cautionRows } from './caution-rows.ts'
+import type { Block, Cell, Column, Row } from './cells.ts'
+import { limitCell } from './inspection-cells.ts'
+import { blank, line, text, writeHere } from './make-cells.ts'
+import { type Planned, plannedFor, sayDays, sayEach } from './planned-days.ts'
+import { printRows, printTasks } from './print-rows.ts'
+import { routeRows } from './route-rows.ts'
+import { blockTitle, lotsOf, pair, routeSheetHead, sayPieces } from './route-sheet-head.ts'
+import { sayCount } from './say-time.ts'
+import type { SheetMaker, Told } from './sheets.ts'
+
+const columns: readonly Column[] = [
+  { head: 'No.', width: 6 },
+  { head: 'Do', width: 24 },
+  { head: 'How', width: 45 },
+  { head: 'Time', width: 14 },
+  { head: 'Planned', width: 16 },
+  { head: 'Done', width: 10, align: 'center' },
+]
+const measured: readonly Column[] = [
+  { head: 'No.', width: 6 },
+  { head: 'Feature', width: 24 },
+  { head: 'Requirement', width: 45 },
+  { head: 'Lower', width: 14, align: 'right' },
+  { head: 'Upper', width: 16, align: 'right' },
+  { head: 'Measured', width: 10 },
+]
+const wide = columns.length
+/** Pieces of a lot that are measured on the route sheet itself; more go to the inspection record. */
+const mostMeasured = 4
+
+/** One route sheet of the sheet: a made part, or a print job. */
+interface RouteSheet {
+  readonly name: string
+  readonly title: string
+  readonly says: string
+  readonly planned: Planned | null
+  readonly blocks: readonly Block[]
+}
+
+/** How every part is made: a route sheet for each, that starts a printed page and goes with the pieces. */
+export const makingSheet: SheetMaker = (told) => {
+  const sheets = [...plateSheets(told), ...partSheets(told)].sort(
+    (a, b) => (a.planned?.start ?? 0) - (b.planned?.start ?? 0) || (a.title < b.title ? -1 : 1),
+  )
+  return {
+    name: 'Making',
+    widths: columns.map(({ width }) => width),
+    blocks: [...contents(told, sheets), ...sheets.flatMap(({ blocks }) => blocks)],
+    orientation: 'portrait',
+    freeze: null,
+    guarded: true,
+    group: 'making',
+    foot: `${told.results.project.device.name}: making`,
+  }
+}
+
+function contents({ results }: Told, sheets: readonly RouteSheet[]): readonly Block[] {
+  const { device } = results.project
+  const says =
+    sheets.length === 0
+      ? 'Nothing is made: every part is bought or here.'
+      : 'A route sheet for each made part and each print job, in the order in which they begin. Each starts a page: print it and keep it with the pieces.'
+  const revision = device.revision === null ? '' : `, revision ${device.revision}`
+  const rows = [
+    line('Making', wide, 'title'),
+    line(`${device.name}${revision}`, wide, 'subtitle'),
+    line(says, wide, 'note'),
+  ]
+  const list = sheets.map(
+    ({ name, title, says: pieces, planned }): Row => ({
+      cells: [
+        text(title, { span: 2, link: name }),
+        text(pieces),
+        text(planned ? sayDays(planned) : '', { span: 3 }),
+      ],
+    }),
+  )
+  const head: Row = {
+    cells: [
+      text('Route sheet', { span: 2, role: 'head' }),
+      text('How many', { role: 'head' }),
+      text('Planned', { span: 3, role: 'head' }),
+    ],
+  }
+  return [
+    { kind: 'rows', id: 'top', rows },
+    ...(sheets.length > 0 ? [{ kind: 'rows', id: 'contents', rows: [head, ...list] } as const] : []),
+  ]
+}
+
+/** Print jobs that several parts share. */
+function plateSheets({ results }: Told): readonly RouteSheet[] {
+  const { project, cautions } = results
+  return [...project.plates.values()].flatMap((plate): readonly RouteSheet[] => {
+    const tasks = printTasks(results, { plate: plate.id })
+    if (tasks.length === 0) return []
+    const loads = plate.parts.flatMap((id) => {
+      const part = project.parts.get(id)
+      const pieces = part ? lotsOf(results, part).reduce((sum, each) => sum + each, 0) : 0
+      return pieces > 0 ? [{ id, pieces }] : []
+    })
+    const name = `making/plate ${plate.id}`
+    const title = `Plate ${plate.id}`
+    const pieces = loads.reduce((sum, one) => sum + one.pieces, 0)
+    const mine = (task: PlanTask): boolean => tasks.includes(task)
+    return [
+      {
+        name,
+        title,
+        says: `${pieces} pieces of ${loads.length} parts on one plate`,
+        planned: plannedFor(results, mine),
+        blocks: [
+          {
+            kind: 'rows',
+            id: `${name}/head`,
+            rows: [
+              blockTitle(title, name, wide),
+              ...pair('On the plate', loads.map((one) => sayCount(one.id, one.pieces)).join(', '), wide),
+              ...pair('Machine', plate.job.machine ?? '', wide),
+              ...pair('Material', plate.job.material ?? '', wide),
+              ...cautionRows(cautions.plates.get(plate.id) ?? [], cautions.deferLine, wide),
+            ],
+          },
+          table(`${name}/steps`, columns, printRows(results, plate.job, tasks)),
+        ],
+      },
+    ]
+  })
+}
+
+const table = (id: string, heads: readonly Column[], rows: readonly Row[]): Block => ({
+  kind: 'table',
+  id,
+  columns: heads,
+  rows,
+  totals: [],
+  filter: false,
+})
+
+/** The steps of a part's route as its tasks count them: soldering comes before the route of a board. */
+function stepsOf({ way }: Part): readonly RouteStep[] {
+  if (way.kind === 'assembly') return []
+  const solder = way.kind === 'board' ? way.solder : null
+  return solder ? [{ kind: 'work', at: solder.at, operation: solder }, ...way.route] : way.route
+}
+
+function partSheets({ results }: Told): readonly RouteSheet[] {
+  return [...results.project.parts.values()].flatMap((part): readonly RouteSheet[] => {
+    const { way } = part
+    const alone = way.kind === 'printed' && way.plate === null
+    const steps = stepsOf(part)
+    if (lotsOf(results, part).length === 0 || (steps.length === 0 && !alone)) return []
+    const name = `making/${part.id}`
+    const lines = results.inspection.filter(({ of }) => of === part.id)
+    const tests = lines.length > 0 ? [table(`${name}/inspection`, measured, lines.flatMap(measuredRows))] : []
+    return [
+      {
+        name,
+        title: part.id,
+        says: sayPieces(results, part),
+        planned: plannedFor(results, ({ subject }) => subject.part === part.id && subject.step === null),
+        blocks: [partHead(results, part, name), table(`${name}/steps`, columns, stepRows(results, part, steps)), ...tests],
+      },
+    ]
+  })
+}
+
+function partHead(results: Results, part: Part, name: string): Block {
+  const all = results.cautions.parts.get(part.id) ?? []
+  return {
+    kind: 'rows',
+    id: `${name}/head`,
+    rows: [
+      blockTitle(part.id, name, wide),
+      ...routeSheetHead(results, part, wide),
+      ...cautionRows(all, results.cautions.deferLine, wide),
+    ],
+  }
+}
+
+function stepRows(results: Results, part: Part, steps: readonly RouteStep[]): readonly Row[] {
+  const { way } = part
+  const alone = way.kind === 'printed' && way.plate === null
+  const prints = alone ? printRows(results, way.job, printTasks(results, { part: part.id })) : []
+  const lots = lotsOf(results, part)
+  const routes = steps.flatMap((step, at) => {
+    const days = lots.map((_, lot) =>
+      plannedFor(
+        results,
+        ({ subject }) => subject.part === part.id && subject.routeStep === at && subject.lot === lot,
+      ),
+    )
+    return routeRows(
+      {
+        project: results.project,
+        part,
+        number: prints.length + at + 1,
+        planned: sayEach('lot', days),
+        pieces: lots[0]!,
+        lots: lots.length,
+      },
+      step,
+    )
+  })
+  return [...prints, ...routes]
+}
+
+/** A place for the measured value of each piece; where they are many, the inspection record has it. */
+function measuredRows(one: InspectionLine): readonly Row[] {
+  const many = one.pieces > mostMeasured
+  const how = one.method === null ? '' : `; how: ${one.method}`
+  return Array.from({ length: many ? 1 : one.pieces }, (_, at): Row => {
+    const piece = one.pieces === 1 ? '' : many ? ` (all ${one.pieces} pieces)` : ` (piece ${at + 1} of ${one.pieces})`
+    const place: Cell = many ? text('see Inspection', { role: 'note' }) : writeHere()
+    return {
+      cells: [
+        at === 0 ? text(`${one.number}`) : blank(),
+        text(one.feature),
+        text(`${one.requirement}${how}${piece}`),
+        limitCell(one, 'lower', one.unit),
+        limitCell(one, 'upper', one.unit),
+        place,
+      ],
+    }
+  })
+}
