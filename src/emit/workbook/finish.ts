@@ -51,5 +51,5 @@ function relationships(outside: SheetLinks['outside']): string {
 function zipped(parts: Parts): Uint8Array {
   const mtime = new Date(1980, 0, 1, 12)
   const paths = Object.keys(parts).sort()
-  return zipSync(Object.fromEntries(paths.map((path) => [path, [parts[path]!, { mtime, level: 6 }]])))
+  return zipSync(Object.fromEntries(paths.map((path) => [path, [parts[path]!, { mtime, level: 4 }]])))
 }

@@ -25,14 +25,39 @@ export type StyleBook = (row: PlacedRow, placed: PlacedCell, lines: number) => P
  */
 export function styleBook(): StyleBook {
   const styles = new Map<string, Partial<Style>>()
+  const byFacts = new Map<string, Partial<Style>>()
   return (row, placed, lines) => {
+    const facts = factsOf(row, placed, lines)
+    const seen = byFacts.get(facts)
+    if (seen) return seen
     const style = styleOf(row, placed, lines)
     const key = JSON.stringify(style)
-    const known = styles.get(key)
-    if (known) return known
-    styles.set(key, Object.freeze(style))
-    return style
+    const known = styles.get(key) ?? Object.freeze(style)
+    styles.set(key, known)
+    byFacts.set(facts, known)
+    return known
   }
+}
+
+/** All that a style is made of, short: cells alike in this have the same style. */
+function factsOf(row: PlacedRow, placed: PlacedCell, lines: number): string {
+  const { cell } = placed
+  const format = formatOf(cell.value)
+  return [
+    row.stand,
+    row.filtered,
+    lines > 1,
+    cell.role,
+    cell.accepts !== undefined,
+    cell.mark,
+    cell.indent,
+    cell.link !== undefined || cell.url !== undefined,
+    cell.value.type,
+    format ? formatCode(format) : '',
+    format?.as,
+    sideOf(placed),
+    wraps(placed, lookOf(row, placed)),
+  ].join('|')
 }
 
 function styleOf(row: PlacedRow, placed: PlacedCell, lines: number): Partial<Style> {

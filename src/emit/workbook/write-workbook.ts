@@ -34,7 +34,8 @@ export async function writeWorkbook(book: Workbook): Promise<Uint8Array> {
   const links: SheetLinks[] = []
   for (const [at, sheet] of placed.entries()) links.push(await writeSheet(worksheets[at]!, sheet, shared))
   links.push({ inside: [], outside: [] })
-  return finish(new Uint8Array(await out.xlsx.writeBuffer()), links)
+  // The post pass packs the parts anew, so packing them here would be done twice.
+  return finish(new Uint8Array(await out.xlsx.writeBuffer({ zip: { compression: 'STORE' } })), links)
 }
 
 /** Dates come from the project, never from the clock. */

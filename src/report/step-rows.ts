@@ -1,0 +1,88 @@
+import type { Step } from '../model/assembly.ts'
+import type { InspectionLine, ShownCaution } from '../model/results.ts'
+import { sayCaution } from './caution-rows.ts'
+import type { Cell, Row } from './cells.ts'
+import { sayLimits } from './inspection-cells.ts'
+import { blank, text, tick, writeHere } from './make-cells.ts'
+import { sayAction, sayFailure, sayHow, sayStepTime, sayWaits } from './say-step.ts'
+import { sentences } from './say-time.ts'
+
+/** Devices with a column of their own. */
+export const mostBoxes = 4
+/** Columns before the boxes. */
+export const leading = 5
+
+/** A step on the checklist. */
+export interface StepStand {
+  readonly step: Step
+  readonly number: number
+  /** The step written just before it. */
+  readonly before: Step | null
+  readonly planned: string
+  readonly pieces: number
+  /** Reminders first called for here. */
+  readonly cautions: readonly ShownCaution[]
+  readonly back: string | null
+  readonly inspection: readonly InspectionLine[]
+}
+
+/** Columns of boxes for so many pieces. */
+export const boxColumns = (pieces: number): number => (pieces > mostBoxes ? 1 : Math.max(1, pieces))
+
+/** The rows of a step: reminders before it, the action, then its check with a place for each piece, and what to know. */
+export function stepRows(stand: StepStand): readonly Row[] {
+  const { step, pieces } = stand
+  const boxes = boxColumns(pieces)
+  const wide = leading + boxes
+  const over = (words: string, role: 'caution' | 'strong' | 'body'): Row => ({
+    cells: [blank(), text(words, { span: wide - 1, role })],
+    keep: true,
+  })
+  const own = step.cautions.map((words) => over(`Mind: ${words}`, 'caution'))
+  const usual = stand.cautions.map((one) => over(sayCaution(one), 'caution'))
+  const after = [
+    ...(stand.back === null ? [] : [over(stand.back, 'strong')]),
+    ...checkRows(stand, boxes),
+    ...manyBoxes(stand, wide),
+  ]
+  const action = actionRow(stand, boxes)
+  const rows = [...usual, ...own, { ...action, keep: after.length > 0 }, ...after]
+  return rows.map((row, at) => ({ ...row, keep: at < rows.length - 1 }))
+}
+
+function actionRow(stand: StepStand, boxes: number): Row {
+  const { step, number, planned, before } = stand
+  const how = sentences(sayHow(step), sayWaits(step, before), sayFailure(step), step.note)
+  const ticks = step.together && boxes > 1 ? [tick({ span: boxes })] : Array.from({ length: boxes }, () => tick())
+  return {
+    cells: [
+      text(`${number}`),
+      text(sayAction(step), { role: 'strong' }),
+      text(how),
+      text(planned),
+      text(sayStepTime(step)),
+      ...ticks,
+    ],
+  }
+}
+
+function checkRows({ step, inspection, pieces }: StepStand, boxes: number): readonly Row[] {
+  const many = pieces > mostBoxes
+  const places = (): Cell[] =>
+    many ? [text('see Inspection', { role: 'note' })] : Array.from({ length: boxes }, () => writeHere())
+  const found = [step.check, step.test].filter((one) => one !== null)
+  return found.map((words): Row => {
+    const line = inspection.find(({ requirement }) => requirement === words)
+    const limits = line ? sayLimits(line) : ''
+    const record = line ? `, inspection ${line.number}` : ''
+    const said = words === step.test ? `Write the result${record}` : `Check: ${words}${limits === '' ? '' : ` (${limits})`}${record}`
+    return { cells: [blank(), text(said, { span: leading - 1 }), ...places()] }
+  })
+}
+
+/** Boxes by number where the pieces are too many for columns. */
+function manyBoxes({ step, pieces }: StepStand, wide: number): readonly Row[] {
+  if (pieces <= mostBoxes || step.together) return []
+  const boxes = Array.from({ length: pieces }, (_, at) => `☐ ${at + 1}`).join('   ')
+  return [{ cells: [blank(), text(`Done on:   ${boxes}`, { span: wide - 1 })] }]
+}
