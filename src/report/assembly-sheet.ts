@@ -36,7 +36,10 @@ export const assemblySheet: SheetMaker = (told) => {
   const { results } = told
   const lists = checklists(results)
   const boxes = Math.max(1, ...lists.map(({ pieces }) => boxColumns(pieces)))
-  const widths = [...leadingColumns.map(({ width }) => width), ...Array.from({ length: boxes }, () => boxWidth)]
+  const widths = [
+    ...leadingColumns.map(({ width }) => width),
+    ...Array.from({ length: boxes }, () => boxWidth),
+  ]
   const wide = widths.length
   return {
     name: 'Assembly',
@@ -142,7 +145,9 @@ function listBlocks(results: Results, list: Checklist, wide: number): readonly B
 function boxHeads(pieces: number): readonly Column[] {
   const one = (head: string): Column => ({ head, width: boxWidth, align: 'center' })
   if (pieces === 1) return [one('Done')]
-  return pieces > mostBoxes ? [one('All done')] : Array.from({ length: pieces }, (_, at) => one(`No. ${at + 1}`))
+  return pieces > mostBoxes
+    ? [one('All done')]
+    : Array.from({ length: pieces }, (_, at) => one(`No. ${at + 1}`))
 }
 
 function headRows(results: Results, list: Checklist, wide: number): readonly Row[] {

@@ -163,7 +163,11 @@ function partSheets({ results }: Told): readonly RouteSheet[] {
         title: part.id,
         says: sayPieces(results, part),
         planned: plannedFor(results, ({ subject }) => subject.part === part.id && subject.step === null),
-        blocks: [partHead(results, part, name), table(`${name}/steps`, columns, stepRows(results, part, steps)), ...tests],
+        blocks: [
+          partHead(results, part, name),
+          table(`${name}/steps`, columns, stepRows(results, part, steps)),
+          ...tests,
+        ],
       },
     ]
   })
@@ -214,7 +218,8 @@ function measuredRows(one: InspectionLine): readonly Row[] {
   const many = one.pieces > mostMeasured
   const how = one.method === null ? '' : `; how: ${one.method}`
   return Array.from({ length: many ? 1 : one.pieces }, (_, at): Row => {
-    const piece = one.pieces === 1 ? '' : many ? ` (all ${one.pieces} pieces)` : ` (piece ${at + 1} of ${one.pieces})`
+    const piece =
+      one.pieces === 1 ? '' : many ? ` (all ${one.pieces} pieces)` : ` (piece ${at + 1} of ${one.pieces})`
     const place: Cell = many ? text('see Inspection', { role: 'note' }) : writeHere()
     return {
       cells: [

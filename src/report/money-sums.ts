@@ -71,9 +71,12 @@ export function unknownSays(open: Expression): Expression {
   return choose({ op: '=', left: open, right: constant(0) }, words(''), says)
 }
 
-/** Charged, by what it is for. */
+/** Charged, by what it is for, the dearest first. */
 export function byPartTable(all: Money): Block {
-  const sums = all.byPart.map(({ cause, known }) =>
+  const dearest = [...all.byPart].sort(
+    (a, b) => b.known - a.known || (causeKey(a.cause) < causeKey(b.cause) ? -1 : 1),
+  )
+  const sums = dearest.map(({ cause, known }) =>
     chargeSum(
       all,
       text(sayCause(cause)),

@@ -11,7 +11,8 @@ const destroys: Readonly<Partial<Record<NonNullable<Step['method']>, string>>> =
 function sayJoint(step: Step): string | null {
   const joint = step.method === null ? undefined : destroys[step.method]
   if (joint) return `No way back: once ${joint}, it comes apart only by destroying it.`
-  if (step.method === 'press' && !step.light) return 'No way back: a heavy press comes apart only by destroying it.'
+  if (step.method === 'press' && !step.light)
+    return 'No way back: a heavy press comes apart only by destroying it.'
   if (step.method === 'press' || step.method === 'snap') return 'Comes apart again only with care.'
   return step.locker ? 'Thread locker: comes apart again only with care.' : null
 }
@@ -27,7 +28,9 @@ export function noWayBack(plan: AssemblyPlan, order: readonly Step[]): ReadonlyM
     for (const { body, opening } of step.opens) open.get(body)?.add(opening)
     for (const { body, opening } of step.shuts) open.get(body)?.delete(opening)
     const shut = [...new Set(step.shuts.map(({ body }) => body))].filter((body) => open.get(body)?.size === 0)
-    const last = shut.map((body) => `Point of no return: ${body} has no open side after this; look inside first.`)
+    const last = shut.map(
+      (body) => `Point of no return: ${body} has no open side after this; look inside first.`,
+    )
     const words = [...last, sayJoint(step)].filter((one) => one !== null).join(' ')
     if (words !== '') said.set(step.id, words)
   }

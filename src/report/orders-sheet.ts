@@ -26,7 +26,7 @@ interface Order extends formulas.CartMoney {
 export const ordersSheet: SheetMaker = (told) => {
   const { results } = told
   const home = results.project.device.currency
-  const orders = results.purchase.carts.map(
+  const orders = byLatest(results).map(
     (cart, at): Order => ({ cart, home, number: at + 1, figures: cartFigures(cart, home), results }),
   )
   return {
@@ -44,6 +44,12 @@ export const ordersSheet: SheetMaker = (told) => {
     group: 'money',
     foot: `${results.project.device.name}: orders`,
   }
+}
+
+/** The most urgent order first. */
+function byLatest(results: Results): readonly Cart[] {
+  const latest = (cart: Cart): Instant => datesOf(cart, results).latest ?? Number.POSITIVE_INFINITY
+  return [...results.purchase.carts].sort((a, b) => latest(a) - latest(b) || (a.id < b.id ? -1 : 1))
 }
 
 function top({ results }: Told, orders: readonly Order[]): Block {

@@ -8,7 +8,10 @@ import { plannedFor, sayDays } from './planned-days.ts'
 import { sayRange, sentences } from './say-time.ts'
 
 /** The tasks of a print job in their order: of a plate, or of a part printed alone. */
-export function printTasks(results: Results, of: { readonly plate: string } | { readonly part: string }): readonly PlanTask[] {
+export function printTasks(
+  results: Results,
+  of: { readonly plate: string } | { readonly part: string },
+): readonly PlanTask[] {
   const mine = ({ subject, kind }: PlanTask): boolean =>
     'plate' in of
       ? subject.plate === of.plate && subject.cart === null
@@ -36,7 +39,11 @@ export function printRows(results: Results, job: PrintJob, tasks: readonly PlanT
       task.machine === null ? null : `on ${task.machine}`,
       stage === 'load' && job.material !== null ? `material: ${job.material}` : null,
       range && `time ${range}`,
-      task.attention === 'none' ? 'nobody needed' : task.attention === 'nearby' ? 'stay within earshot' : null,
+      task.attention === 'none'
+        ? 'nobody needed'
+        : task.attention === 'nearby'
+          ? 'stay within earshot'
+          : null,
     )
     return {
       cells: [

@@ -38,7 +38,10 @@ function row(number: string, what: Cell, how: string, time: string, planned: str
 function setupRows(stand: RouteStand, step: SetupStep): readonly Row[] {
   const { number } = stand
   const what = text(`Set up${step.machine === null ? '' : `: ${step.machine}`}`, { role: 'strong' })
-  const head = { ...row(`${number}`, what, sayClamping(stand.project, step), once(step.time), stand.planned), keep: true }
+  const head = {
+    ...row(`${number}`, what, sayClamping(stand.project, step), once(step.time), stand.planned),
+    keep: true,
+  }
   const operations = step.operations.map((operation, at): Row => {
     const name = text(titleOf(operation), { indent: 1 })
     return row(`${number}.${at + 1}`, name, sayOperation(stand.part, operation), timeOf(operation), '')
@@ -104,12 +107,16 @@ function sayPeople(who: readonly string[], people: number, project: Project): st
 function sayFeatures(part: Part, names: readonly string[]): string | null {
   if (names.length === 0) return null
   const known = part.way.kind === 'assembly' ? [] : part.way.features
-  const said = names.map((name) => [name, known.find((one) => one.name === name)?.text].filter(Boolean).join(' '))
+  const said = names.map((name) =>
+    [name, known.find((one) => one.name === name)?.text].filter(Boolean).join(' '),
+  )
   return `for ${said.join(', ')}`
 }
 
 function sayOperation(part: Part, operation: Operation): string {
-  const facts = [...operation.facts].filter(([key]) => key !== 'what').map(([key, said]) => sayFact(key, said))
+  const facts = [...operation.facts]
+    .filter(([key]) => key !== 'what')
+    .map(([key, said]) => sayFact(key, said))
   return sentences(
     operation.cutter === null ? null : `cutter ${operation.cutter}`,
     sayFeatures(part, operation.features),

@@ -23,7 +23,10 @@ const verbs: Readonly<Record<JoiningMethod, string>> = {
 export function sayAction(step: Step): string {
   const shuts = step.shuts.map(({ body, opening }) => `${body} at ${opening}`).join(' and ')
   const opens = step.opens.map(({ body, opening }) => `${body} at ${opening}`).join(' and ')
-  const tail = [shuts === '' ? '' : `; this shuts ${shuts}`, opens === '' ? '' : `; this opens ${opens}`].join('')
+  const tail = [
+    shuts === '' ? '' : `; this shuts ${shuts}`,
+    opens === '' ? '' : `; this opens ${opens}`,
+  ].join('')
   return `${sayDeed(step)}${tail}`
 }
 
@@ -41,7 +44,9 @@ const capital = (words: string): string => `${words[0]?.toUpperCase() ?? ''}${wo
 
 function sayWhere({ into, onto, from }: Step, deed: boolean): string {
   const inside = deed ? 'in' : 'into'
-  const place = into ? ` ${inside} ${into.body}${into.through === null ? '' : ` through ${into.through}`}` : ''
+  const place = into
+    ? ` ${inside} ${into.body}${into.through === null ? '' : ` through ${into.through}`}`
+    : ''
   return `${place}${onto ? ` onto ${onto.body}` : ''}${from === null ? '' : `, from ${from}`}`
 }
 

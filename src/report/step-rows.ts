@@ -53,7 +53,8 @@ export function stepRows(stand: StepStand): readonly Row[] {
 function actionRow(stand: StepStand, boxes: number): Row {
   const { step, number, planned, before } = stand
   const how = sentences(sayHow(step), sayWaits(step, before), sayFailure(step), step.note)
-  const ticks = step.together && boxes > 1 ? [tick({ span: boxes })] : Array.from({ length: boxes }, () => tick())
+  const ticks =
+    step.together && boxes > 1 ? [tick({ span: boxes })] : Array.from({ length: boxes }, () => tick())
   return {
     cells: [
       text(`${number}`),
@@ -75,7 +76,10 @@ function checkRows({ step, inspection, pieces }: StepStand, boxes: number): read
     const line = inspection.find(({ requirement }) => requirement === words)
     const limits = line ? sayLimits(line) : ''
     const record = line ? `, inspection ${line.number}` : ''
-    const said = words === step.test ? `Write the result${record}` : `Check: ${words}${limits === '' ? '' : ` (${limits})`}${record}`
+    const said =
+      words === step.test
+        ? `Write the result${record}`
+        : `Check: ${words}${limits === '' ? '' : ` (${limits})`}${record}`
     return { cells: [blank(), text(said, { span: leading - 1 }), ...places()] }
   })
 }
