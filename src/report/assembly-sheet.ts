@@ -6,7 +6,7 @@ import type { Block, Column, Row } from './cells.ts'
 import { line, sayMinutes, text } from './make-cells.ts'
 import { noWayBack } from './no-way-back.ts'
 import { type Planned, plannedFor, sayDays, sayEach } from './planned-days.ts'
-import { blockTitle, pair } from './route-sheet-head.ts'
+import { blockTitle } from './route-sheet-head.ts'
 import { sayCount } from './say-time.ts'
 import type { SheetMaker, Told } from './sheets.ts'
 import { boxColumns, mostBoxes, stepRows } from './step-rows.ts'
@@ -165,16 +165,21 @@ function headRows(results: Results, list: Checklist, wide: number): readonly Row
     .reduce((sum, { minutes }) => sum + minutes, 0)
   return [
     blockTitle(name, `assembly/${name}`, wide),
-    ...pair('Number', identity.filter((one) => one !== null).join(', '), wide),
-    ...pair('How many', `${pieces}`, wide),
-    ...pair('Parts for one', partsOfOne(plan), wide),
-    ...pair('Tools', tools.join('; '), wide),
-    ...pair('Fixtures', fixtures.join(', '), wide),
-    ...pair('Time', `${sayMinutes(handwork)} for all, without cures`, wide),
-    ...pair('Order', sayOrder(list.order), wide),
+    ...fact('Number', identity.filter((one) => one !== null).join(', '), wide),
+    ...fact('How many', `${pieces}`, wide),
+    ...fact('Parts for one', partsOfOne(plan), wide),
+    ...fact('Tools', tools.join('; '), wide),
+    ...fact('Fixtures', fixtures.join(', '), wide),
+    ...fact('Time', `${sayMinutes(handwork)} for all, without cures`, wide),
+    ...fact('Order', sayOrder(list.order), wide),
     ...cautionRows(whole, cautions.deferLine, wide),
     ...(whole.length === 0 ? [line(cautions.deferLine, wide, 'note')] : []),
   ]
+}
+
+/** A fact of the assembly on a line of its own; none where there is nothing to say. */
+function fact(label: string, says: string, wide: number): readonly Row[] {
+  return says === '' ? [] : [{ ...line(`${label}: ${says}`, wide), keep: true }]
 }
 
 /** Parts that one takes, added up over its steps, with the body that the rest goes on. */
@@ -188,13 +193,11 @@ function partsOfOne({ ground, steps }: AssemblyPlan): string {
 
 /** How sure the order is, and what it costs in turning and changing tools. */
 function sayOrder({ proved, turns, toolChanges }: AssemblyOrder): string {
-  const effort = `turned over ${times(turns)}, tool changed ${times(toolChanges)}`
+  const effort = `turnings over ${turns}, tool changes ${toolChanges}`
   return proved
     ? `no order needs less turning over, then fewer tool changes (proved): ${effort}`
     : `this order works, but not all orders were tried, so a better one may exist: ${effort}`
 }
-
-const times = (count: number): string => (count === 0 ? 'never' : count === 1 ? 'once' : `${count} times`)
 
 function bodyRows(results: Results, { plan, name, pieces, steps }: Checklist): readonly Row[] {
   const back = noWayBack(plan, steps)

@@ -5,7 +5,7 @@ import { line } from './make-cells.ts'
 /** A reminder in one line: what it is about, what to mind, the signs behind. */
 export function sayCaution({ topic, says, signs }: ShownCaution): string {
   const behind = signs.length > 0 ? ` (${signs.join('; ')})` : ''
-  return `Mind ${topic}: ${says}${behind}`
+  return `Mind, ${topic}: ${says}${behind}`
 }
 
 /** Rows of reminders over `span` columns with the papers that rule below; none where there is nothing to mind. */

@@ -1,6 +1,8 @@
+import { assemblySheet } from './assembly-sheet.ts'
 import type { Workbook } from './cells.ts'
 import { findingsSheet } from './findings-sheet.ts'
 import { inspectionSheet } from './inspection-sheet.ts'
+import { makingSheet } from './making-sheet.ts'
 import { moneySheet } from './money-sheet.ts'
 import { ordersSheet } from './orders-sheet.ts'
 import { overviewSheet } from './overview-sheet.ts'
@@ -17,6 +19,8 @@ export const sheetMakers: readonly SheetMaker[] = [
   moneySheet,
   scheduleSheet,
   sessionsSheet,
+  makingSheet,
+  assemblySheet,
   inspectionSheet,
   findingsSheet,
 ]

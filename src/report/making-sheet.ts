@@ -15,16 +15,16 @@ import type { SheetMaker, Told } from './sheets.ts'
 const columns: readonly Column[] = [
   { head: 'No.', width: 6 },
   { head: 'Do', width: 24 },
-  { head: 'How', width: 45 },
-  { head: 'Time', width: 14 },
+  { head: 'How', width: 44 },
+  { head: 'Time', width: 17 },
   { head: 'Planned', width: 16 },
   { head: 'Done', width: 10, align: 'center' },
 ]
 const measured: readonly Column[] = [
   { head: 'No.', width: 6 },
   { head: 'Feature', width: 24 },
-  { head: 'Requirement', width: 45 },
-  { head: 'Lower', width: 14, align: 'right' },
+  { head: 'Requirement', width: 44 },
+  { head: 'Lower', width: 17, align: 'right' },
   { head: 'Upper', width: 16, align: 'right' },
   { head: 'Measured', width: 10 },
 ]
@@ -216,7 +216,7 @@ function stepRows(results: Results, part: Part, steps: readonly RouteStep[]): re
 /** A place for the measured value of each piece; where they are many, the inspection record has it. */
 function measuredRows(one: InspectionLine): readonly Row[] {
   const many = one.pieces > mostMeasured
-  const how = one.method === null ? '' : `; how: ${one.method}`
+  const how = one.method === null ? '' : `; check: ${one.method}`
   return Array.from({ length: many ? 1 : one.pieces }, (_, at): Row => {
     const piece =
       one.pieces === 1 ? '' : many ? ` (all ${one.pieces} pieces)` : ` (piece ${at + 1} of ${one.pieces})`

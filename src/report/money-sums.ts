@@ -71,12 +71,15 @@ export function unknownSays(open: Expression): Expression {
   return choose({ op: '=', left: open, right: constant(0) }, words(''), says)
 }
 
-/** Charged, by what it is for, the dearest first. */
+const causeOrder = ['part', 'device', 'work', 'cart']
+
+/** Charged, by what it is for: parts by name, then assembly, work and ordering. */
 export function byPartTable(all: Money): Block {
-  const dearest = [...all.byPart].sort(
-    (a, b) => b.known - a.known || (causeKey(a.cause) < causeKey(b.cause) ? -1 : 1),
+  const place = ({ cause }: Money['byPart'][number]): number => causeOrder.indexOf(cause.kind)
+  const inOrder = [...all.byPart].sort(
+    (a, b) => place(a) - place(b) || (causeKey(a.cause) < causeKey(b.cause) ? -1 : 1),
   )
-  const sums = dearest.map(({ cause, known }) =>
+  const sums = inOrder.map(({ cause, known }) =>
     chargeSum(
       all,
       text(sayCause(cause)),

@@ -1,263 +1,245 @@
-import { dayOf, formatDay, sayInstant, weekday, weekdayNames } from '../base/clock.ts'
-import type { Diagnostic } from '../diagnostics/message.ts'
+import { type Day, dayOf, type Instant } from '../base/clock.ts'
 import type { Results } from '../model/results.ts'
-import type { Block, Cell, Row } from './cells.ts'
-import { choose, joined, words } from './expressions.ts'
-import { constant, count, instant, line, moneyValue, ref, sayMinutes, text } from './make-cells.ts'
-import { sayBecause } from './say-because.ts'
+import { assumptionsOf } from './assumptions.ts'
+import type { Block, Cell, CellName, Row } from './cells.ts'
+import { chainPhases, daysBetween } from './chain-phases.ts'
+import { choose } from './expressions.ts'
+import { blank, constant, count, day, instant, line, ref, text } from './make-cells.ts'
+import { datesStale, viewsBlock } from './money-views.ts'
+import { sayShort } from './say-because.ts'
 import { sayGap } from './say-gap.ts'
-import type { SheetMaker } from './sheets.ts'
-import { tasksById, titleOf } from './task-words.ts'
+import type { SheetMaker, Told } from './sheets.ts'
 
-const widths = [24, 17, 22, 22, 44]
+const widths = [25, 20, 20, 20, 20, 20]
 const wide = widths.length
+/** Most lines of a list, so that the whole stays one page. */
+const mostPhases = 8
+const mostOrders = 6
+const mostActions = 6
 
-/** What it costs, when it works, what sets the date, what to do next and what is doubtful, in one screen. */
-export const overviewSheet: SheetMaker = ({ results, findings }) => ({
+/** The whole plan on one page: cost, date, what sets it, what to do next, and what is doubtful. */
+export const overviewSheet: SheetMaker = (told) => ({
   name: 'Overview',
   widths,
   blocks: [
-    head(results),
-    cost(results),
-    dates(results),
-    drivers(results),
-    next(results),
-    doubts(results, findings),
+    top(told.results),
+    costBlock(told.results),
+    timeBlock(told.results),
+    chainBlock(told.results),
+    ordersBlock(told.results),
+    sessionsBlock(told.results),
+    doubtBlock(told),
+    linksBlock(told.results),
   ],
   orientation: 'portrait',
   freeze: null,
   guarded: true,
   group: 'overview',
-  foot: `${results.project.device.name}: overview`,
+  foot: `${told.results.project.device.name}: made with fettle ${told.fettle}`,
 })
 
-const heading = (words_: string): Row => ({
-  keep: true,
-  cells: [text(words_, { role: 'heading', span: wide })],
-})
-const pair = (label: string, value: Cell, note = ''): Row => ({
-  cells: [text(label, { role: 'label' }), { ...value, span: 2 }, text(note, { role: 'note', span: 2 })],
-})
+const heading = (words: string): Row => line(words, wide, 'heading')
 
-function head({ project }: Results): Block {
+function top({ project }: Results): Block {
   const { name, revision, qty, description } = project.device
-  const rev = revision === null ? '' : ` revision ${revision}`
-  const many = qty === 1 ? 'one to build' : `${qty} to build`
+  const what = [
+    ...(revision === null ? [] : [`revision ${revision}`]),
+    qty === 1 ? 'one device' : `${qty} devices`,
+  ].join(', ')
+  const changed = { op: '>', left: ref('money/minutes changed'), right: constant(0) } as const
+  const planned = 'dates are as planned'
+  const live = choose(changed, { op: 'text', value: datesStale }, { op: 'text', value: planned })
   return {
     kind: 'rows',
-    id: 'head',
+    id: 'top',
     rows: [
-      line(`${name}${rev}`, wide, 'title'),
-      line(description === null ? many : `${description}; ${many}`, wide, 'subtitle'),
+      { cells: [text(name, { role: 'title', span: wide, name: 'top/overview' })] },
+      line(what, wide, 'subtitle'),
+      ...(description === null ? [] : [line(description, wide)]),
+      { cells: [text(planned, { name: 'stale', role: 'warning', span: wide, live })] },
     ],
   }
 }
 
-function cost({ money, project }: Results): Block {
-  const link = (label: string, name: string, known: number, unknown: number, note: string): Row => {
-    const cell: Cell = {
-      value: moneyValue(known, money.currency),
-      live: ref(`money/${name}`),
-      name,
-      role: 'figure',
-      align: 'left',
-      link: `money/${name}`,
+const costs: readonly (readonly [string, CellName, CellName, string])[] = [
+  ['Cash', 'cash', 'money/cash', 'leaves the wallet'],
+  ['Charged', 'charged', 'money/charged', 'used by these devices'],
+  ['Left over', 'left over', 'money/left over', 'spares, tools and rests that stay'],
+  ['Charged per device', 'per device', 'money/per device', ''],
+]
+
+function costBlock(results: Results): Block {
+  const cells = namedCells(viewsBlock(results))
+  const rows = costs.map(([label, name, source, note]): Row => {
+    const { value } = cells.get(source)!
+    const mark = cells.get(`${source}/mark`)
+    const marked = mark
+      ? { ...text('', { role: 'warning', span: 2, live: ref(`${source}/mark`) }), value: mark.value }
+      : blank({ span: 2 })
+    return {
+      keep: true,
+      cells: [
+        text(label, { role: 'label' }),
+        { value, name, role: 'strong', align: 'right', live: ref(source), link: source },
+        text(note, { role: 'note', span: 2 }),
+        marked,
+      ],
     }
-    const missing =
-      unknown === 0 ? '' : `; ${unknown} ${unknown === 1 ? 'price is' : 'prices are'} unknown and not in it`
-    return pair(label, cell, `${note}${missing}`)
-  }
-  const device = money.byDevice[0]
-  return {
-    kind: 'rows',
-    id: 'cost',
-    rows: [
-      heading('What it costs'),
-      link(
-        'Cash',
-        'cash',
-        money.cash.known,
-        money.cash.unknown.length,
-        'what leaves the wallet: whole packs and bars, freight, duty, tax',
-      ),
-      link(
-        'Charged',
-        'charged',
-        money.charged.known,
-        money.charged.unknown.length,
-        'what the devices use up, with machine hours and hands',
-      ),
-      link(
-        'Left over',
-        'left over',
-        money.leftOver.known,
-        money.leftOver.unknown.length,
-        'still there afterwards: rests of packs and bars, spares',
-      ),
-      ...(device && project.device.qty > 1
-        ? [
-            link(
-              'Each device',
-              'per device',
-              device.known,
-              device.unknown.length,
-              'charged, divided by the devices',
-            ),
-          ]
-        : []),
-    ],
-  }
+  })
+  return { kind: 'rows', id: 'costs', rows: [heading('What it costs'), ...rows] }
 }
 
-const sayDay = (day: number): string => `${weekdayNames[weekday(day)]} ${formatDay(day)}`
-
-function against({ project, schedule }: Results): string {
-  const { wanted } = project.device
-  if (!wanted) return 'no day is wanted'
-  const late = dayOf(schedule.finish - 1) - wanted.day
-  const days = `${Math.abs(late)} ${Math.abs(late) === 1 ? 'day' : 'days'}`
-  if (late > 0) return `! ${days} later than wanted, ${sayDay(wanted.day)}`
-  return late === 0
-    ? `on the day wanted, ${sayDay(wanted.day)}`
-    : `${days} before the day wanted, ${sayDay(wanted.day)}`
+function namedCells(block: Block): ReadonlyMap<CellName, Cell> {
+  const cells = block.rows.flatMap((row) => row.cells)
+  return new Map(cells.flatMap((cell) => (cell.name === undefined ? [] : [[cell.name, cell] as const])))
 }
 
-function dates(results: Results): Block {
-  const { schedule, sessions } = results
-  const gap = sayGap(schedule)
-  const hands = sessions.reduce(
-    (sum, { work }) => sum + work.reduce((all, { open, close }) => all + close - open, 0),
-    0,
-  )
-  const stale: Cell = {
-    value: { type: 'text', text: 'dates are as planned' },
-    name: 'stale',
-    live: choose(
-      { op: '=', left: ref('money/minutes changed'), right: constant(0) },
-      words('dates are as planned'),
-      joined(words('! dates not recomputed: run plan')),
-    ),
-    role: 'strong',
-  }
+function timeBlock({ project, schedule }: Results): Block {
+  const wanted = project.device.wanted?.day ?? null
+  const finish = dayOf(schedule.finish - 1)
+  const late = wanted === null ? [] : [wantedRow(wanted, finish)]
   return {
     kind: 'rows',
-    id: 'dates',
+    id: 'times',
     rows: [
       heading('When it works'),
-      pair(
-        'Finished',
-        instant(schedule.finish, { role: 'figure', align: 'left', name: 'finish' }),
-        against(results),
-      ),
-      pair(
-        'Earlier?',
-        text(gap.says),
-        `calendars and links alone would allow ${gap.finish.replace('T', ' ')}`,
-      ),
-      pair('Hands', text(`${sayMinutes(hands)} in ${sessions.length} sessions`), 'see Sessions'),
-      pair('These dates', stale),
+      fact('Finished', instant(schedule.finish, { role: 'strong' }), ''),
+      ...late,
+      fact('By calendars alone', instant(schedule.lowerBound), sayGap(schedule).says),
     ],
   }
 }
 
-/** Most elements of the driving chain shown here; the whole is in the JSON report. */
-const mostDrivers = 8
+function fact(label: string, cell: Cell, note: string): Row {
+  return {
+    keep: true,
+    cells: [text(label, { role: 'label' }), { ...cell, align: 'right' }, text(note, { span: 4, indent: 1 })],
+  }
+}
 
-function drivers(results: Results): Block {
-  const { drivingChain } = results.schedule
-  const longest = [...drivingChain]
-    .sort((a, b) => b.finish - b.start - (a.finish - a.start) || a.start - b.start)
-    .slice(0, mostDrivers)
-  const shown = drivingChain.filter((step) => longest.includes(step))
+function wantedRow(wanted: Day, finish: Day): Row {
+  const days = Math.abs(wanted - finish)
+  const said = days === 1 ? '1 day' : `${days} days`
+  const says =
+    days === 0
+      ? 'finished on that day'
+      : finish < wanted
+        ? `${said} early`
+        : `${said} late: see what sets the date`
+  return fact('Wanted', day(wanted), says)
+}
+
+function chainBlock(results: Results): Block {
+  const phases = chainPhases(results)
+  const rows = phases.slice(0, mostPhases).map(
+    ({ label, start, finish, says }): Row => ({
+      cells: [
+        text(`${sayShort(start)} to ${sayShort(finish)}${sayDays(start, finish)}`, { span: 2 }),
+        text(`${label}: ${says}`, { span: 4 }),
+      ],
+    }),
+  )
+  const more = phases.length - mostPhases
+  const rest = more > 0 ? `and ${more} more; all, with their reasons` : 'all of it, task by task'
   return {
     kind: 'rows',
-    id: 'drivers',
+    id: 'chain',
     rows: [
       heading('What sets the date'),
-      line(
-        `The finish hangs on a chain of ${drivingChain.length} tasks, each kept back by the one before; ${shown.length < drivingChain.length ? `the ${shown.length} longest` : 'all'} are shown.`,
-        wide,
-        'note',
-      ),
-      ...shown.map(
-        (step): Row => ({
-          cells: [
-            text(titleOf(results, step.task), { span: 2, link: `task/${step.task}` }),
-            instant(step.start),
-            instant(step.finish),
-            text(sayBecause(results, step), { role: 'note' }),
-          ],
-        }),
-      ),
+      ...rows,
+      { cells: [text(rest, { span: wide, link: 'top/chain' })] },
     ],
   }
 }
 
-function next(results: Results): Block {
-  const orders = results.network.tasks
-    .filter(({ kind }) => kind === 'order')
-    .map((task) => ({ task, placed: results.schedule.tasks.get(task.id)! }))
-    .sort((a, b) => a.placed.latestStart - b.placed.latestStart || (a.task.id < b.task.id ? -1 : 1))
-    .slice(0, 4)
-  const [first] = results.sessions
-  const work = first?.work ?? []
-  return {
-    kind: 'rows',
-    id: 'next',
-    rows: [
-      heading('What to do next'),
-      ...(first ? [line(`First session: ${sayInstant(first.open)}, ${first.person}`, wide, 'strong')] : []),
-      ...work.slice(0, 5).map(
-        (piece): Row => ({
-          cells: [
-            text(titleOf(results, piece.task), { span: 3, indent: 1 }),
-            text(`${sayMinutes(piece.close - piece.open)}`),
-            text(''),
-          ],
-        }),
-      ),
-      ...(work.length > 5 ? [line(`and ${work.length - 5} more: see Sessions`, wide, 'note')] : []),
-      ...(orders.length > 0 ? [line('Orders, the most urgent first', wide, 'strong')] : []),
-      ...orders.map(
-        ({ task, placed }): Row => ({
-          cells: [
-            text(task.title, { span: 3, indent: 1 }),
-            instant(placed.latestStart),
-            text('at the latest', { role: 'note' }),
-          ],
-        }),
-      ),
-    ],
-  }
+/** How many days lie between, where it is more than one. */
+function sayDays(start: Instant, finish: Instant): string {
+  const days = daysBetween(start, finish)
+  return days > 1 ? `, ${days} days` : ''
 }
 
-function doubts(results: Results, findings: readonly Diagnostic[]): Block {
-  const { money } = results
-  const assumed =
-    [...tasksById(results).values()].length === 0 ? 0 : findings.filter(({ code }) => code === 'QTY10').length
-  const shown = findings.slice(0, 4).map(({ says, code }) => line(`! ${says} [${code}]`, wide, 'warning'))
-  return {
-    kind: 'rows',
-    id: 'doubts',
-    rows: [
-      heading('What is doubtful'),
-      pair(
-        'Findings',
-        count(findings.length, { align: 'left' }),
-        findings.length === 0 ? 'nothing needs a second look' : 'see Findings',
-      ),
-      pair(
-        'Unknown prices',
-        count(money.cash.unknown.length, { align: 'left' }),
-        money.cash.unknown.length === 0 ? 'every total is complete' : 'totals with them are marked',
-      ),
-      pair(
-        'Assumed times',
-        count(assumed, { align: 'left' }),
-        assumed === 0 ? 'every step has a time' : 'see Assembly',
-      ),
-      ...shown,
-      ...(findings.length > 4 ? [line(`and ${findings.length - 4} more: see Findings`, wide, 'note')] : []),
-    ],
-  }
+interface ToOrder {
+  readonly id: string
+  readonly start: Instant
+  readonly latest: Instant
+}
+
+/** Orders by the latest moment that keeps the date. */
+function ordersByDate({ network, schedule }: Results): readonly ToOrder[] {
+  return network.tasks
+    .flatMap(({ id, kind, subject }): readonly ToOrder[] => {
+      const at = schedule.tasks.get(id)
+      return kind === 'order' && subject.cart !== null && at
+        ? [{ id: subject.cart, start: at.start, latest: at.latestStart }]
+        : []
+    })
+    .sort((a, b) => a.latest - b.latest || a.start - b.start || (a.id < b.id ? -1 : 1))
+}
+
+function ordersBlock(results: Results): Block {
+  const orders = ordersByDate(results)
+  const linked = new Set(results.purchase.carts.map(({ id }) => id))
+  const rows = orders.slice(0, mostOrders).map(
+    ({ id, start, latest }): Row => ({
+      cells: [
+        text(id, { span: 2, ...(linked.has(id) ? { link: `order/${id}` } : {}) }),
+        text(`planned ${sayShort(start)}`, { span: 2 }),
+        text(`at the latest ${sayShort(latest)}`, { span: 2, role: 'strong' }),
+      ],
+    }),
+  )
+  const more = orders.length - rows.length
+  const rest = more > 0 ? [line(`and ${more} more, with later dates`, wide, 'note')] : []
+  const none = orders.length === 0 ? [line('Nothing has to be ordered.', wide)] : []
+  return { kind: 'rows', id: 'orders', rows: [heading('Order first'), ...rows, ...rest, ...none] }
+}
+
+function sessionsBlock(results: Results): Block {
+  const titles = new Map(results.network.tasks.map(({ id, title }) => [id, title]))
+  const rows = results.sessions.slice(0, 2).flatMap(({ person, open, work }, at): readonly Row[] => {
+    const does = work.slice(0, mostActions).map(({ task }) => titles.get(task) ?? task)
+    const more = work.length > mostActions ? ` and ${work.length - mostActions} more` : ''
+    return [
+      {
+        cells: [
+          text(`${sayShort(open)}, ${person}`, { span: 2, link: `session/${at + 1}` }),
+          text(`${does.join('; ')}${more}`, { span: 4 }),
+        ],
+      },
+    ]
+  })
+  const none = rows.length === 0 ? [line('There is nothing to do.', wide)] : []
+  return { kind: 'rows', id: 'sessions', rows: [heading('The first two sessions'), ...rows, ...none] }
+}
+
+function doubtBlock({ results, findings }: Told): Block {
+  const all = assumptionsOf(results)
+  const of = (kind: string): number => all.filter((each) => each.kind === kind).length
+  const counts: readonly (readonly [string, number, CellName])[] = [
+    ['Findings to look at', findings.length, 'findings/head'],
+    ['Unknown prices', of('price'), 'assumptions/head'],
+    ['Assumed times', of('time'), 'assumptions/head'],
+    ['Ways still open', of('choice'), 'assumptions/head'],
+  ]
+  const pairs = counts.map(([label, value, link]) => [
+    text(label, { role: 'label', link }),
+    count(value, { role: 'strong' }),
+  ])
+  const rows = [0, 2].map((at): Row => ({ cells: [...pairs[at]!, blank(), ...pairs[at + 1]!] }))
+  return { kind: 'rows', id: 'doubts', rows: [heading('What is doubtful'), ...rows] }
+}
+
+/** Where to read on. */
+function linksBlock({ purchase }: Results): Block {
+  const cart = purchase.carts[0]
+  const links: readonly (readonly [string, CellName])[] = [
+    ['Money', 'money/cash'],
+    ...(cart ? [['Orders', `order/${cart.id}`] as const] : []),
+    ['Schedule', 'top/schedule'],
+    ['Sessions', 'top/sessions'],
+    ['What sets the date', 'top/chain'],
+    ['Findings', 'top/findings'],
+  ]
+  const row: Row = { cells: links.map(([words, link]) => text(words, { link })) }
+  return { kind: 'rows', id: 'links', rows: [heading('Read on'), row] }
 }

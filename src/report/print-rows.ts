@@ -50,7 +50,7 @@ export function printRows(results: Results, job: PrintJob, tasks: readonly PlanT
         text(`${at + 1}`),
         text(does[stage] ?? stage, { role: 'strong' }),
         text(says),
-        text(sayMinutes(task.minutes)),
+        text(sayMinutes(task.minutes), { indent: 1 }),
         text(planned ? sayDays(planned) : ''),
         tick(),
       ],

@@ -2,7 +2,7 @@ import type { ThreePoint } from '../base/three-point.ts'
 import type { Hold, Operation, Part, Project, RouteStep, SetupStep } from '../model/project.ts'
 import type { Cell, Row } from './cells.ts'
 import { blank, text, tick } from './make-cells.ts'
-import { sayPrice } from './say-offer.ts'
+import { sayPrice } from './say-price.ts'
 import { sayTarget } from './say-target.ts'
 import { sayRange, sayTime, sentences } from './say-time.ts'
 
@@ -32,7 +32,7 @@ export function routeRows(stand: RouteStand, step: RouteStep): readonly Row[] {
 }
 
 function row(number: string, what: Cell, how: string, time: string, planned: string): Row {
-  return { cells: [text(number), what, text(how), text(time), text(planned), tick()] }
+  return { cells: [text(number), what, text(how), text(time, { indent: 1 }), text(planned), tick()] }
 }
 
 function setupRows(stand: RouteStand, step: SetupStep): readonly Row[] {
@@ -95,7 +95,11 @@ function sayCutter(project: Project, id: string): string {
   return all.length === 0 ? id : `${id} (${all.join(', ')})`
 }
 
-const sayFact = (key: string, said: string): string => `${key.replace(/_/g, ' ')} ${said}`
+/** Of what it is made, and remarks, speak for themselves. */
+const plainFacts: ReadonlySet<string> = new Set(['tool', 'note'])
+
+const sayFact = (key: string, said: string): string =>
+  plainFacts.has(key) ? said : `${key.replace(/_/g, ' ')} ${said}`
 
 /** Who and how many, where it is not simply anybody. */
 function sayPeople(who: readonly string[], people: number, project: Project): string | null {

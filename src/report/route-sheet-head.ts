@@ -46,7 +46,7 @@ export function routeSheetHead(results: Results, part: Part, span: number): read
   const identity = [part.number, part.revision === null ? null : `revision ${part.revision}`]
   return [
     ...pair('Number', identity.filter((one) => one !== null).join(', '), span),
-    ...pair('What it is', sayTechnical(part), span),
+    ...pair('Facts', sayTechnical(part), span),
     ...pair('Role', part.role === 'device' ? '' : `${part.role}, counted once for the project`, span),
     ...pair('Material', material.join(', '), span),
     ...pair('Model', way.kind === 'assembly' ? '' : (way.model ?? ''), span),

@@ -77,7 +77,7 @@ const reasons: Readonly<Record<LinkWhy, (from: string) => string>> = {
   after: (from) => `is to come after ${from}`,
   assembly: (from) => `the order of assembly: first ${from}`,
   cure: (from) => `stays untouched until hard or dry: ${from}`,
-  load: (from) => `on the same machine, one after the other: ${from}`,
+  load: (from) => `on the same machine, straight after ${from}`,
   plate: (from) => `printed on one plate: ${from}`,
   subassembly: (from) => `must be put together first: ${from}`,
 }
@@ -98,7 +98,7 @@ function sayLongest({ within }: TaskLink): readonly string[] {
   return within === null ? [] : [`but no later than ${sayMinutes(within)} after it`]
 }
 
-/** An instant without its year: `Mon 02-03 19:30` would be read two ways, so month and day stay in ISO order. */
+/** An instant without its year, month before day as in full dates: `Mon 02-23 19:30`. */
 export function sayShort(instant: Instant): string {
   const said = sayInstant(instant)
   return `${said.slice(0, 4)}${said.slice(9)}`

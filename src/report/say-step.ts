@@ -59,7 +59,7 @@ export function sayHow(step: Step): string {
     step.fixture === null ? null : `in the fixture ${step.fixture}`,
     step.torque === null ? null : `torque ${step.torque.text}`,
     step.adhesive === null ? null : `adhesive: ${step.adhesive}`,
-    step.locker ? 'with thread locker' : null,
+    step.locker && step.fasteners.length === 0 ? 'with thread locker' : null,
     step.cure === null ? null : `then let it cure ${step.cure.text}: nothing touches it`,
     step.people > 1 ? `takes ${step.people} people at once` : null,
     step.attention === 'nearby' ? 'stay within earshot' : step.attention === 'none' ? 'nobody needed' : null,

@@ -1,164 +1,161 @@
+import { dayOf, formatDay } from '../base/clock.ts'
 import type { Results } from '../model/results.ts'
-import type { PlanTask } from '../model/tasks.ts'
 import type { Block, Cell, Column, Mark, Row } from './cells.ts'
-import { instant, line, minutes, text } from './make-cells.ts'
-import { type Chart, chartOf, groupMarks, taskMarks } from './schedule-chart.ts'
+import { chartCells, heldIn, stretchesOf } from './chart-marks.ts'
+import { type ChartScale, chartScale } from './chart-scale.ts'
+import { blank, instant, line, minutes, text } from './make-cells.ts'
 import type { SheetMaker } from './sheets.ts'
-import { aboutOf, sayWho } from './task-words.ts'
+import { type PlacedTask, type TaskGroup, taskGroups } from './task-groups.ts'
 
-const leading: readonly Column[] = [
-  { head: 'What', width: 42 },
-  { head: 'Who, on what', width: 22 },
+const facts: readonly Column[] = [
+  { head: 'What', width: 40 },
+  { head: 'Who, on what', width: 16 },
   { head: 'Work', width: 9, align: 'right' },
   { head: 'Start', width: 20 },
   { head: 'Finish', width: 20 },
   { head: 'Latest start', width: 20 },
   { head: 'Float', width: 10, align: 'right' },
-  { head: 'Sets the date', width: 9, align: 'center' },
+  { head: 'Critical', width: 8, align: 'center' },
 ]
-const chartWidth = 2.6
-/** Past so many tasks only the things themselves are drawn, not their every task. */
-const mostDrawn = 800
+/** Rows with a chart of their own, and rows at all: beyond this a reader is slow, and a book is no help. */
+const mostCharted = 1_500
+const mostListed = 15_000
 
-/** When everything happens, thing by thing, with a chart drawn in cells. */
+/** Every task under what it is about, with its times and a chart of them. */
 export const scheduleSheet: SheetMaker = ({ results }) => {
-  const chart = chartOf(results)
-  const wide = leading.length + chart.heads.length
+  const scale = chartScale(results)
+  const chart = scale.columns.map(({ head }): Column => ({ head, width: 2, align: 'center' }))
+  const columns = [...facts, ...chart]
   return {
     name: 'Schedule',
-    widths: [...leading.map(({ width }) => width), ...chart.heads.map(() => chartWidth)],
-    blocks: [top(results, chart, wide), table(results, chart)],
+    widths: columns.map(({ width }) => width),
+    blocks: [
+      top(results, scale),
+      legend(results, scale),
+      { kind: 'table', id: 'tasks', columns, rows: groupRows(results, scale), totals: [], filter: false },
+    ],
     orientation: 'landscape',
-    freeze: { block: 'schedule', columns: 1 },
+    freeze: { block: 'tasks', columns: 1 },
     guarded: true,
     group: 'time',
     foot: `${results.project.device.name}: schedule`,
   }
 }
 
-const legend: readonly (readonly [Mark, string])[] = [
-  ['work', 'work at the bench or near a machine'],
-  ['critical', 'the same, and it sets the date'],
-  ['unattended', 'runs or cures with nobody needed'],
-  ['away', 'away: in the post or at a vendor'],
-  ['held', 'interrupted, machine or fixture kept'],
-  ['closed', 'weekend'],
-  ['wanted', 'wanted by the end of this day'],
-]
-
-function top(results: Results, chart: Chart, wide: number): Block {
-  const signs = legend.map(
-    ([mark, words]): Row => ({
-      cells: [text('', { mark }), text(words, { span: 4, role: 'note' })],
-    }),
-  )
+function top({ project, network }: Results, scale: ChartScale): Block {
+  const many = network.tasks.length > mostListed
+  const cut = many ? ` Only ${mostListed} of ${network.tasks.length} tasks are listed.` : ''
+  const chart =
+    network.tasks.length > mostCharted ? ` Beyond ${mostCharted} tasks only whole groups are drawn.` : ''
   return {
     kind: 'rows',
     id: 'top',
     rows: [
-      line('Schedule', Math.min(wide, 8), 'title'),
+      { cells: [text('Schedule', { role: 'title', span: facts.length, name: 'top/schedule' })] },
+      line(`${project.device.name}: one chart column is ${scale.says}`, facts.length, 'subtitle'),
       line(
-        `${results.project.device.name}: ${results.network.tasks.length} tasks, one column of the chart for ${chart.says}`,
-        8,
-        'subtitle',
-      ),
-      line(
-        'Latest start: later than this and the whole plan finishes later. Float: open hours by which a task alone could slip if nobody and no machine were short.',
-        8,
+        `Latest start: begun later, the plan's finish is lost, with machines and people as busy as they are planned. Float: open minutes to spare with nobody and nothing else busy. A critical task may still have float up to the hour at which the next one begins.${cut}${chart}`,
+        facts.length,
         'note',
       ),
-      ...signs.map(({ cells }): Row => ({ cells: [{ ...cells[0]!, align: 'center' }, cells[1]!] })),
     ],
   }
 }
 
-const groupNames = { orders: 'Orders', work: 'Work', making: 'Making', assembly: 'Assembly' } as const
+const meanings: readonly (readonly [Mark, string])[] = [
+  ['work', 'w: work, someone is at it or near'],
+  ['critical', 'C: critical, on a chain of waits up to the finish'],
+  ['unattended', 'u: runs, cures or dries by itself'],
+  ['away', 'a: ordered or sent out, on its way'],
+  ['held', 'h: machine or fixture kept, nothing moves'],
+  ['closed', 'dot: nobody has hours that day'],
+  ['wanted', 'bar: the wanted date'],
+]
 
-interface Thing {
-  readonly group: keyof typeof groupNames
-  readonly name: string
-  readonly tasks: readonly PlanTask[]
-}
-
-/** Tasks by what they are about, in the order in which the first of each begins. */
-function thingsOf({ network, schedule }: Results): readonly Thing[] {
-  const startOf = (task: PlanTask): number => schedule.tasks.get(task.id)!.start
-  const byKey = new Map<string, { group: Thing['group']; name: string; tasks: PlanTask[] }>()
-  for (const task of network.tasks) {
-    const { group, name } = aboutOf(task)
-    const key = `${group} ${name}`
-    const thing = byKey.get(key) ?? { group, name, tasks: [] }
-    thing.tasks.push(task)
-    byKey.set(key, thing)
-  }
-  const order = Object.keys(groupNames)
-  const things = [...byKey.values()].map((thing) => ({
-    ...thing,
-    tasks: thing.tasks.sort((a, b) => startOf(a) - startOf(b) || (a.id < b.id ? -1 : 1)),
-  }))
-  return things.sort(
-    (a, b) =>
-      order.indexOf(a.group) - order.indexOf(b.group) ||
-      startOf(a.tasks[0]!) - startOf(b.tasks[0]!) ||
-      (a.name < b.name ? -1 : 1),
+/** What the marks mean, and the months over the chart. */
+function legend({ project, schedule }: Results, scale: ChartScale): Block {
+  const rows = meanings.map(
+    ([mark, says]): Row => ({
+      keep: true,
+      cells: [text(says, { align: 'right' }), blank({ mark })],
+    }),
   )
+  const wanted = project.device.wanted?.day ?? null
+  const beyond =
+    wanted !== null && wanted > dayOf(schedule.finish - 1) && !scale.columns.some((c) => c.wanted)
+  const note = beyond ? [line(`wanted ${formatDay(wanted)}, after the chart ends`, facts.length, 'note')] : []
+  const months: Row = {
+    keep: true,
+    cells: [
+      blank({ span: facts.length }),
+      // A month of one or two columns has no room for its name.
+      ...scale.months.map(({ label, columns }) =>
+        columns > 2 ? text(label, { span: columns, role: 'strong' }) : blank({ span: columns }),
+      ),
+    ],
+  }
+  return { kind: 'rows', id: 'legend', rows: [...rows, ...note, months] }
 }
 
-function table(results: Results, chart: Chart): Block {
-  const things = thingsOf(results)
-  const drawn = results.network.tasks.length <= mostDrawn
-  const chain = new Set(results.schedule.drivingChain.map(({ task }) => task))
-  const rows = things.flatMap((thing) => [
-    thingRow(results, chart, thing, chain),
-    ...thing.tasks.map((task) => taskRow(results, drawn ? chart : null, task, chain.has(task.id))),
-  ])
-  const heads = chart.heads.map((head): Column => ({ head, width: chartWidth, align: 'center' }))
-  return { kind: 'table', id: 'schedule', columns: [...leading, ...heads], rows, totals: [], filter: false }
+function groupRows(results: Results, scale: ChartScale): readonly Row[] {
+  const rows: Row[] = []
+  let listed = 0
+  for (const group of taskGroups(results)) {
+    const room = group.tasks.slice(0, Math.max(0, mostListed - listed))
+    if (room.length === 0) break
+    rows.push(groupRow(results, group, scale))
+    for (const placed of room) {
+      rows.push(taskRow(placed, listed < mostCharted ? scale : null))
+      listed += 1
+    }
+  }
+  return rows
 }
 
-const marked = (marks: readonly (Mark | null)[]): readonly Cell[] =>
-  marks.map((mark) => (mark === null ? text('') : text('', { mark, align: 'center' })))
+const bold = { role: 'strong' } as const
 
-function thingRow(
-  results: Results,
-  chart: Chart,
-  { group, name, tasks }: Thing,
-  chain: ReadonlySet<string>,
-): Row {
-  const placed = tasks.map(({ id }) => results.schedule.tasks.get(id)!)
-  const start = Math.min(...placed.map((one) => one.start))
-  const finish = Math.max(...placed.map((one) => one.finish))
-  const work = tasks.reduce((sum, task) => sum + task.handsMinutes, 0)
+function groupRow(results: Results, { label, tasks }: TaskGroup, scale: ChartScale): Row {
+  const ids = new Set(tasks.map(({ task }) => task.id))
+  const worked = tasks.reduce((sum, { task }) => sum + task.minutes, 0)
+  const stretches = [...tasks.flatMap(stretchesOf), ...heldIn(results, ids)]
+  const first = tasks[0]!.at
+  const finish = tasks.reduce((last, { at }) => Math.max(last, at.finish), first.finish)
+  const float = tasks.reduce((least, { at }) => Math.min(least, at.float), first.float)
   return {
     keep: true,
     cells: [
-      text(`${groupNames[group]}: ${name}`, { role: 'strong' }),
-      text(work > 0 ? 'hands in all' : '', { role: 'note' }),
-      minutes(work, { role: 'strong' }),
-      instant(start, { role: 'strong' }),
-      instant(finish, { role: 'strong' }),
-      text(''),
-      text(''),
-      text(tasks.some(({ id }) => chain.has(id)) ? 'yes' : '', { align: 'center' }),
-      ...marked(groupMarks(chart, tasks, results, chain)),
+      text(label, bold),
+      blank(),
+      minutes(worked, bold),
+      instant(first.start, bold),
+      instant(finish, bold),
+      instant(first.latestStart, bold),
+      minutes(float, bold),
+      criticalCell(tasks.some(({ at }) => at.critical)),
+      ...chartCells(scale.columns, stretches),
     ],
   }
 }
 
-function taskRow(results: Results, chart: Chart | null, task: PlanTask, driving: boolean): Row {
-  const placed = results.schedule.tasks.get(task.id)!
+function taskRow(placed: PlacedTask, scale: ChartScale | null): Row {
+  const { task, at } = placed
+  const who = [...at.people, ...(task.machine === null ? [] : [task.machine])].join(', ')
   return {
     level: 1,
     cells: [
-      text(task.title, { indent: 1, name: `task/${task.id}` }),
-      text(task.delivery ? task.delivery.vendor : sayWho(results, task)),
-      task.delivery ? text('') : minutes(task.minutes),
-      instant(placed.start),
-      instant(placed.finish),
-      instant(placed.latestStart),
-      { value: { type: 'number', value: placed.float / 60, format: { as: 'hours' } }, align: 'right' },
-      text(driving ? 'yes' : '', { align: 'center' }),
-      ...(chart ? marked(taskMarks(chart, task, placed, driving)) : []),
+      text(task.title, { indent: 1 }),
+      text(task.delivery?.vendor ?? who),
+      task.kind === 'delivery' ? text('') : minutes(task.minutes),
+      instant(at.start),
+      instant(at.finish),
+      instant(at.latestStart),
+      minutes(at.float),
+      criticalCell(at.critical),
+      ...(scale ? chartCells(scale.columns, stretchesOf(placed)) : []),
     ],
   }
+}
+
+function criticalCell(critical: boolean): Cell {
+  return text(critical ? 'yes' : '', { role: 'strong', align: 'center' })
 }

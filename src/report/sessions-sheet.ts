@@ -1,147 +1,162 @@
-import {
-  dayOf,
-  formatDay,
-  type Instant,
-  instantOf,
-  minutesPerDay,
-  sayInstant,
-  weekday,
-  weekdayNames,
-} from '../base/clock.ts'
+import { dayOf, formatInstant, weekday } from '../base/clock.ts'
 import type { Results } from '../model/results.ts'
 import type { Session } from '../model/schedule.ts'
+import type { PlanTask } from '../model/tasks.ts'
 import type { Block, Row } from './cells.ts'
-import { line, minutes, sayMinutes, text, tick } from './make-cells.ts'
-import { sayClock } from './say-clock.ts'
+import { blank, line, minutes, sayMinutes, text, tick } from './make-cells.ts'
+import { nextCutoff } from './next-cutoff.ts'
+import { sayShort } from './say-because.ts'
+import { sayTitle, sayWith, stepOf } from './say-task.ts'
 import type { SheetMaker } from './sheets.ts'
-import { tasksById } from './task-words.ts'
+import type { PlacedTask } from './task-groups.ts'
+import { startedIn } from './unattended.ts'
 
-const widths = [6, 7, 7, 60, 10, 30]
+const widths = [5, 14, 9, 42, 20, 38]
 const wide = widths.length
 
-/** What to do in which session: one block each, in order, with boxes to tick. */
+/** What is done in each session, in order, with boxes to tick; a new page for each week. */
 export const sessionsSheet: SheetMaker = ({ results }) => ({
   name: 'Sessions',
   widths,
-  blocks: [top(results), ...results.sessions.map((session, at) => block(results, session, at))],
+  blocks: [top(results), ...sessionBlocks(results)],
   orientation: 'portrait',
   freeze: null,
-  guarded: false,
+  guarded: true,
   group: 'time',
   foot: `${results.project.device.name}: sessions`,
 })
 
-function top(results: Results): Block {
-  const { sessions, project } = results
-  const hands = sessions.reduce(
-    (sum, { work }) => sum + work.reduce((all, { open, close }) => all + close - open, 0),
-    0,
-  )
+function top({ project, sessions }: Results): Block {
+  const says =
+    sessions.length === 0
+      ? 'There is nothing to do.'
+      : 'Times of day are what the plan counts with, not a race. Times in between, such as setting up and cleaning up, are left free.'
   return {
     kind: 'rows',
     id: 'top',
     rows: [
-      line('Sessions', wide, 'title'),
-      line(
-        `${project.device.name}: ${sessions.length} sessions with ${sayMinutes(hands)} of hands work`,
-        wide,
-        'subtitle',
-      ),
-      line(
-        'A session is one unbroken time at the bench, setting up and cleaning up taken off. What runs by itself is named where it is started.',
-        wide,
-        'note',
-      ),
+      { cells: [text('Sessions', { role: 'title', span: wide, name: 'top/sessions' })] },
+      line(`${project.device.name}: who does what, evening by evening, day by day`, wide, 'subtitle'),
+      line(says, wide, 'note'),
     ],
   }
 }
 
-const clock = (at: Instant): string => sayClock(at - instantOf(dayOf(at), 0))
-
-function sayDay(at: Instant): string {
-  const day = dayOf(at)
-  return `${weekdayNames[weekday(day)]} ${formatDay(day)}`
+interface Bench {
+  readonly results: Results
+  readonly tasks: ReadonlyMap<string, PlanTask>
+  readonly started: ReadonlyMap<Session, readonly PlacedTask[]>
 }
 
-/** Close of a session that ends at midnight reads 24:00, not 00:00 of the next day. */
-const closing = (open: Instant, close: Instant): string =>
-  close === instantOf(dayOf(open) + 1, 0) ? sayClock(minutesPerDay) : clock(close)
-
-function block(results: Results, session: Session, at: number): Block {
-  const { person, open, close, work } = session
-  const busy = work.reduce((sum, piece) => sum + piece.close - piece.open, 0)
-  const head = `${sayDay(open)}   ${clock(open)} to ${closing(open, close)}   ${person}`
-  const free = close - open - busy
-  return {
-    kind: 'rows',
-    id: `session ${at + 1}`,
-    rows: [
-      line('', wide),
-      { cells: [text(head, { role: 'heading', span: wide, name: `session/${at + 1}` })], keep: true },
-      {
-        cells: ['', 'from', 'to', 'what', 'work', 'with'].map((word) => text(word, { role: 'label' })),
-        keep: true,
-      },
-      ...work.flatMap((piece, index) => workRows(results, piece, index < work.length - 1)),
-      line(
-        free > 0
-          ? `${sayMinutes(busy)} of work, ${sayMinutes(free)} free or waiting`
-          : `${sayMinutes(busy)} of work, nothing free`,
-        wide,
-        'note',
-      ),
-    ],
-  }
-}
-
-function workRows(results: Results, piece: Session['work'][number], keep: boolean): readonly Row[] {
-  const task = tasksById(results).get(piece.task)!
-  const placed = results.schedule.tasks.get(piece.task)!
-  const part =
-    placed.pieces.length > 1
-      ? ` (part ${placed.pieces.findIndex(({ open }) => open === piece.open) + 1} of ${placed.pieces.length})`
-      : ''
-  const withWhat = [...(task.machine === null ? [] : [task.machine]), ...task.tools, ...task.fixtures].join(
-    ', ',
-  )
-  const main: Row = {
-    keep,
-    cells: [
-      tick(),
-      text(clock(piece.open), { align: 'right' }),
-      text(clock(piece.close), { align: 'right' }),
-      text(`${task.title}${part}`),
-      minutes(piece.close - piece.open),
-      text(withWhat),
-    ],
-  }
-  const started = startedBy(results, piece)
-  return [
-    main,
-    ...started.map(
-      (words): Row => ({
-        keep,
-        cells: [text(''), text(''), text(''), text(words, { role: 'note', span: 3 })],
-      }),
-    ),
-  ]
-}
-
-/** What begins to run or to be away when a piece of work is done. */
-function startedBy(results: Results, piece: Session['work'][number]): readonly string[] {
-  const placed = results.schedule.tasks.get(piece.task)!
-  if (piece.close !== placed.finish) return []
-  return results.network.links.flatMap((link) => {
-    if (link.from !== piece.task) return []
-    const next = tasksById(results).get(link.to)!
-    const when = results.schedule.tasks.get(link.to)!
-    if (next.attention === 'hands' || when.start < piece.close) return []
-    if (next.delivery)
-      return [`here on ${sayInstant(when.finish)} if ordered before ${cutoff(results, next.delivery.vendor)}`]
-    return when.start === piece.close ? [`then runs: ${next.title}, until ${sayInstant(when.finish)}`] : []
+function sessionBlocks(results: Results): readonly Block[] {
+  const tasks = new Map(results.network.tasks.map((task) => [task.id, task]))
+  const bench: Bench = { results, tasks, started: startedIn(results) }
+  return results.sessions.map((session, at) => {
+    const before = results.sessions[at - 1]
+    const newWeek = before !== undefined && weekOf(before) !== weekOf(session)
+    return sessionBlock(bench, session, at + 1, newWeek)
   })
 }
 
-function cutoff({ project }: Results, vendor: string): string {
-  return `${sayClock(project.vendors.get(vendor)!.cutoff)} on a day ${vendor} works; later counts for the next`
+/** Number of the week, counted from Monday 1970-01-05. */
+const weekOf = ({ open }: Session): number => {
+  const day = dayOf(open)
+  return (day - weekday(day) - 4) / 7
+}
+
+function sessionBlock(bench: Bench, session: Session, number: number, pageBreak: boolean): Block {
+  const { person, open, close } = session
+  const title = `${number}.  ${sayShort(open)} to ${clockOf(close)}   ${person}`
+  const head: Row = {
+    keep: true,
+    pageBreak,
+    cells: [text(title, { role: 'heading', span: wide, name: `session/${number}` })],
+  }
+  return {
+    kind: 'rows',
+    id: `session ${number}`,
+    rows: [head, heads(), ...inOrder(bench, session)],
+  }
+}
+
+/** Work of the hands and what runs beside it, by time. */
+function inOrder(bench: Bench, session: Session): readonly Row[] {
+  const work = session.work.map((piece) => ({ open: piece.open, row: workRow(bench, piece) }))
+  const alone = (bench.started.get(session) ?? []).map((placed) => ({
+    open: placed.at.start,
+    row: aloneRow(placed),
+  }))
+  return [...work, ...alone].sort((a, b) => a.open - b.open).map(({ row }) => row)
+}
+
+function heads(): Row {
+  const names = ['Done', 'Time', 'Minutes', 'What', 'With', 'Mind']
+  return { keep: true, cells: names.map((name) => text(name, { role: 'head' })) }
+}
+
+const clockOf = (instant: number): string => formatInstant(instant).slice(11)
+
+type Piece = Session['work'][number]
+
+function workRow(bench: Bench, piece: Piece): Row {
+  const task = bench.tasks.get(piece.task)
+  if (!task) return { cells: [tick(), text(piece.task, { span: wide - 1 })] }
+  return {
+    cells: [
+      tick(),
+      text(`${clockOf(piece.open)} to ${clockOf(piece.close)}`),
+      minutes(piece.close - piece.open),
+      text(sayTitle(bench.results, task), task.kind === 'order' ? { role: 'strong' } : {}),
+      text(sayWith(bench.results, task)),
+      text(mindOf(bench.results, task, piece).join('; ')),
+    ],
+  }
+}
+
+/** What to mind: when an order must be out, what is left for later, what runs meanwhile, what to check. */
+function mindOf(results: Results, task: PlanTask, piece: Piece): readonly string[] {
+  const step = stepOf(results, task)
+  const near = task.attention === 'nearby' ? ['stay near, hands are free'] : []
+  const check = step?.check ? [`check: ${step.check}`] : []
+  const cautions = step && step.cautions.length > 0 ? [`caution: ${step.cautions.join('; ')}`] : []
+  return [...orderBy(results, task), ...partOf(results, piece), ...near, ...cautions, ...check]
+}
+
+function orderBy({ project, purchase, schedule }: Results, task: PlanTask): readonly string[] {
+  if (task.kind !== 'order') return []
+  const cart = purchase.carts.find(({ id }) => id === task.subject.cart)
+  const vendor = cart && project.vendors.get(cart.vendor)
+  const at = schedule.tasks.get(task.id)
+  if (!vendor || !at) return []
+  const cutoff = nextCutoff(vendor, at.finish)
+  const counted = cutoff === null ? [] : [`be out before ${sayShort(cutoff)}`]
+  return [...counted, `latest start that keeps the date: ${sayShort(at.latestStart)}`]
+}
+
+function partOf({ schedule }: Results, piece: Piece): readonly string[] {
+  const pieces = schedule.tasks.get(piece.task)?.pieces ?? []
+  if (pieces.length < 2) return []
+  const at = pieces.findIndex(({ open }) => open === piece.open)
+  const left = pieces.slice(at + 1).reduce((sum, { open, close }) => sum + close - open, 0)
+  return [
+    `part ${at + 1} of ${pieces.length}${left > 0 ? `, ${sayMinutes(left)} left for later` : ', done then'}`,
+  ]
+}
+
+/** A run beside the work of the hands, or one that goes on when everybody has left. */
+function aloneRow({ task, at }: PlacedTask): Row {
+  const says =
+    task.attention === 'nearby'
+      ? `runs meanwhile, somebody stays near; done ${sayShort(at.finish)}`
+      : `goes on by itself, done ${sayShort(at.finish)}`
+  return {
+    cells: [
+      blank(),
+      text(`from ${clockOf(at.start)}`),
+      text('runs', { role: 'note', align: 'right' }),
+      text(task.title),
+      text(task.machine ?? ''),
+      text(says, task.attention === 'none' ? { role: 'strong' } : {}),
+    ],
+  }
 }

@@ -59,7 +59,7 @@ function actionRow(stand: StepStand, boxes: number): Row {
     cells: [
       text(`${number}`),
       text(sayAction(step), { role: 'strong' }),
-      text(how),
+      text(how, { indent: 1 }),
       text(planned),
       text(sayStepTime(step)),
       ...ticks,

@@ -146,4 +146,24 @@ materials: {al: {density: 2.7 g/cm3, forms: [{plate: 300 x 200 x 5 mm, have: 1, 
     const away = [...results.schedule.tasks.keys()].find((id) => id.endsWith('/ delivery'))!
     expect(times(results, away)).toBe('2026-03-02T09:00 2026-03-06T18:00')
   })
+  it('happens to a soldered board too, after the soldering', () => {
+    // Bare board ordered Mon 08:00-08:10, lead 1 and transit 1: Wed 18:00, checked by 18:10, soldered by 18:40, sent 18:50.
+    const results = planned(`
+device: {name: Board, qty: 1, currency: EUR, start: 2026-03-02}
+people: {ana: {hours: {daily: "08:00-22:00"}}}
+vendors: {shop: {order: 10 min, receive: 10 min, transit: 1 wd}, coater: {order: 10 min, receive: 10 min, transit: 1 wd}}
+parts:
+  board:
+    kind: board
+    qty: 1
+    offers: [{vendor: shop, price: 4, lead: 1 wd}]
+    solder: {time: 30 min}
+    route: [{outside: {offer: {vendor: coater, price: 4, lead: 1 wd}}}]
+`)
+    const away = [...results.schedule.tasks.keys()].find(
+      (id) => id.startsWith('board') && id.endsWith('/ delivery'),
+    )!
+    // Sent after the cut-off on Wed: counts Thu, there Fri, one vendor day: Mon, back Tue.
+    expect(times(results, away)).toBe('2026-03-04T18:50 2026-03-10T18:00')
+  })
 })

@@ -51,6 +51,7 @@ function buildBoard(ground: Ground, part: Part): void {
     [{ kind: 'work', at: solder.at, operation: solder }, ...route],
     lot,
     () => bare,
+    1,
   )
   ground.later.push(() => {
     for (const [index, first] of firsts.entries()) {

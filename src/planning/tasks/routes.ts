@@ -11,6 +11,8 @@ interface Lot {
   readonly pieces: number
   /** `base` or `base lot 2`. */
   readonly name: string
+  /** Steps put ahead of the route as written: soldering a board. */
+  readonly ahead: number
 }
 
 /** First and last tasks of a stretch; empty where it takes no time. */
@@ -31,11 +33,13 @@ export function buildRoute(
   route: readonly RouteStep[],
   lotSize: number | null,
   begin: (lot: number) => readonly string[],
+  ahead = 0,
 ): readonly string[] {
   const sizes = lotSizes(piecesMade(ground.project, part), lotSize)
   const firsts: string[] = []
   const ready = sizes.map((pieces, index) => {
-    const lot = { part, index, pieces, name: sizes.length > 1 ? `${part.id} lot ${index + 1}` : part.id }
+    const name = sizes.length > 1 ? `${part.id} lot ${index + 1}` : part.id
+    const lot = { part, index, pieces, name, ahead }
     let before = begin(index)
     let started = false
     const passed: (readonly [RouteStep, Stretch])[] = []
@@ -95,7 +99,7 @@ function buildStep(ground: Ground, lot: Lot, step: RouteStep, index: number): St
 
 function buildOutside(ground: Ground, lot: Lot, index: number): Stretch {
   const found = ground.lines.get(
-    lineKey({ kind: 'outside', part: lot.part.id, routeStep: index, lot: lot.index }),
+    lineKey({ kind: 'outside', part: lot.part.id, routeStep: index - lot.ahead, lot: lot.index }),
   )
   if (!found) return nothing
   const { order, received } = buildCart(ground, found.cart, found.cart.id, {
