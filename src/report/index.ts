@@ -1,5 +1,6 @@
 import { assemblySheet } from './assembly-sheet.ts'
 import type { Workbook } from './cells.ts'
+import { chainSheet } from './chain-sheet.ts'
 import { findingsSheet } from './findings-sheet.ts'
 import { inspectionSheet } from './inspection-sheet.ts'
 import { makingSheet } from './making-sheet.ts'
@@ -18,6 +19,7 @@ export const sheetMakers: readonly SheetMaker[] = [
   ordersSheet,
   moneySheet,
   scheduleSheet,
+  chainSheet,
   sessionsSheet,
   makingSheet,
   assemblySheet,
