@@ -22,7 +22,13 @@ const script = new Script(`(function (exports, require, module, __filename, __di
   cachedData: readKept(),
 })
 const module = { exports: {} }
-script.runInThisContext()(module.exports, createRequire(file), module, file, fileURLToPath(new URL('.', import.meta.url)))
+script.runInThisContext()(
+  module.exports,
+  createRequire(file),
+  module,
+  file,
+  fileURLToPath(new URL('.', import.meta.url)),
+)
 if (process.env.FETTLE_KEEP_COMPILED) {
   process.on('exit', () => writeFileSync(kept, script.createCachedData()))
 }

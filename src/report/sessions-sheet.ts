@@ -8,8 +8,8 @@ import { nextCutoff } from './next-cutoff.ts'
 import { sayShort } from './say-because.ts'
 import { sayTitle, sayWith, stepOf } from './say-task.ts'
 import type { SheetMaker } from './sheets.ts'
+import { startedIn } from './started-in.ts'
 import type { PlacedTask } from './task-groups.ts'
-import { startedIn } from './unattended.ts'
 
 const widths = [5, 14, 9, 42, 20, 38]
 const wide = widths.length
