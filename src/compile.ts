@@ -1,6 +1,9 @@
 /** The pipeline from top to bottom: a project file in, a checked plan out. No clock, no saving. */
 import type { Day } from './base/clock.ts'
+import { circularWaits } from './checks/circular-waits.ts'
 import { modelChecks, networkChecks, noSchedule, resultChecks } from './checks/index.ts'
+import { buy } from './diagnostics/catalogue/buy.ts'
+import { dep } from './diagnostics/catalogue/dep.ts'
 import { collect, inOrder } from './diagnostics/collector.ts'
 import type { Diagnostic, Report } from './diagnostics/message.ts'
 import type { AssemblyOrder } from './model/assembly.ts'
@@ -58,7 +61,10 @@ interface Laid {
 }
 
 interface Stage<T> {
+  /** `null` where something in it was an error. */
   readonly value: T | null
+  /** What was made all the same; parts at fault are missing in it. */
+  readonly made: T
   readonly diagnostics: readonly Diagnostic[]
 }
 
@@ -68,9 +74,9 @@ const hasError = (diagnostics: readonly Diagnostic[]): boolean =>
 /** Runs one stage; it has a value only where nothing in it was an error. */
 function stage<T>(run: (report: Report) => T): Stage<T> {
   const { report, diagnostics } = collect()
-  const value = run(report)
+  const made = run(report)
   const said = diagnostics()
-  return { value: hasError(said) ? null : value, diagnostics: said }
+  return { value: hasError(said) ? null : made, made, diagnostics: said }
 }
 
 function resolveStage(source: Source, options: CompileOptions): Stage<Project> {
@@ -83,13 +89,26 @@ function resolveStage(source: Source, options: CompileOptions): Stage<Project> {
 
 function layStage(project: Project): Stage<Laid> {
   return stage((report) => {
-    const purchase = planPurchase(project)
-    const orders = new Map(plansOf(project).map((plan) => [plan.of ?? '', orderAssembly(plan, project)]))
-    const network = buildNetwork(project, purchase, orders)
-    const laid = { project, purchase, orders, network, tooLong: tooLongTasks(project, network) }
-    for (const check of networkChecks) check(laid, report)
+    const laid = laidOut(project)
+    const withWindows = { ...laid, tooLong: tooLongTasks(project, laid.network) }
+    for (const check of networkChecks) check(withWindows, report)
     return laid
   })
+}
+
+/** A currency that is not known has no smallest coin to lay money out in; parts inside themselves are a ring told already. */
+const notLaidOut: readonly string[] = [buy.unknownCurrency.code, dep.partInItself.code]
+
+/** Rings are told in the same run as what is at fault elsewhere; what a fault left out can only hide a ring, not make one. */
+function ringsBesides({ made, diagnostics }: Stage<Project>): readonly Diagnostic[] {
+  if (diagnostics.some(({ code }) => notLaidOut.includes(code))) return []
+  return stage((report) => circularWaits({ ...laidOut(made), tooLong: [] }, report)).diagnostics
+}
+
+function laidOut(project: Project): Laid {
+  const purchase = planPurchase(project)
+  const orders = new Map(plansOf(project).map((plan) => [plan.of ?? '', orderAssembly(plan, project)]))
+  return { project, purchase, orders, network: buildNetwork(project, purchase, orders) }
 }
 
 function planStage(laid: Laid, options: CompileOptions): Stage<Results | null> {
@@ -146,7 +165,7 @@ function upToLaid(file: string, options: CompileOptions): Checked & { readonly l
     return {
       project: null,
       laid: null,
-      diagnostics: inOrder([...diagnostics, ...resolved.diagnostics]),
+      diagnostics: inOrder([...diagnostics, ...resolved.diagnostics, ...ringsBesides(resolved)]),
       texts,
     }
   const laid = layStage(resolved.value)
