@@ -4,6 +4,7 @@ import { circularWaits } from './checks/circular-waits.ts'
 import { modelChecks, networkChecks, noSchedule, resultChecks } from './checks/index.ts'
 import { buy } from './diagnostics/catalogue/buy.ts'
 import { dep } from './diagnostics/catalogue/dep.ts'
+import { ref } from './diagnostics/catalogue/ref.ts'
 import { collect, inOrder } from './diagnostics/collector.ts'
 import type { Diagnostic, Report } from './diagnostics/message.ts'
 import type { AssemblyOrder } from './model/assembly.ts'
@@ -96,6 +97,22 @@ function layStage(project: Project): Stage<Laid> {
   })
 }
 
+/** Messages that speak of one value or name alone, so that nothing left out elsewhere can have caused them. */
+const ownFaults = /^(QTY(0[1-6]|09|11|12)|CAL(0[5-9]|10)|BUY(0[1358])|REF(01|02|04)|PRC0[48])$/
+
+/** What is wrong in the sound entries of a project of which other entries have not the right shape. */
+function faultsBesides(sound: Source, options: CompileOptions): readonly Diagnostic[] {
+  // Steps that were put aside have names that others may point at.
+  const stepsMissing = sound.aside.some(({ section }) => section === 'assembly' || section === 'parts')
+  const { report, diagnostics } = collect()
+  const own: Report = (entry, at, facts) => {
+    const maybeStep = entry.code === ref.unknownName.code && entry.says(facts).includes('or step')
+    if (ownFaults.test(entry.code) && !(maybeStep && stepsMissing)) report(entry, at, facts)
+  }
+  resolveProject(sound, own, options.date ?? null)
+  return diagnostics()
+}
+
 /** A currency that is not known has no smallest coin to lay money out in; parts inside themselves are a ring told already. */
 const notLaidOut: readonly string[] = [buy.unknownCurrency.code, dep.partInItself.code]
 
@@ -158,8 +175,11 @@ export function check(file: string, options: CompileOptions = {}): Checked {
 }
 
 function upToLaid(file: string, options: CompileOptions): Checked & { readonly laid: Laid | null } {
-  const { source, diagnostics, texts } = loadSource(file, options)
-  if (!source) return { project: null, laid: null, diagnostics, texts }
+  const { source, sound, diagnostics, texts } = loadSource(file, options)
+  if (!source) {
+    const besides = sound ? faultsBesides(sound, options) : []
+    return { project: null, laid: null, diagnostics: inOrder([...diagnostics, ...besides]), texts }
+  }
   const resolved = resolveStage(source, options)
   if (!resolved.value)
     return {

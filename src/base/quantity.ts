@@ -2,11 +2,12 @@ import type Fraction from 'fraction.js'
 import { currencies } from './currencies.ts'
 import { type DimensionName, likelyUnit, measures, nameDims } from './dimension-names.ts'
 import type { Dims } from './dims.ts'
+import { nearNames } from './near-names.ts'
 import { mostDigits, mostExponent, type Numeral, readNumeral } from './numeral.ts'
 import { isFault, type QuantityFault } from './quantity-fault.ts'
 import { exactText } from './rounding.ts'
 import { nearUnits } from './unit-slips.ts'
-import { findUnit, foldSigns } from './units.ts'
+import { findUnit, foldSigns, unitSymbols } from './units.ts'
 
 /** A number with its unit, exact. */
 export interface Quantity {
@@ -50,12 +51,26 @@ export function readAs(
   const names = typeof wanted === 'string' ? [wanted] : wanted
   const first = readQuantity(text)
   const read = isFault(first) && first.fault === 'bare' ? readBare(first.text, names, bareUnit) : first
-  if (isFault(read)) return read
+  if (isFault(read))
+    return read.fault === 'unknown unit' ? { ...read, near: fittingFirst(read.unit, read.near, names) } : read
   if (names.some((name) => measures(name, read.dims))) return read
   const perhaps = meantUnits(read.unit, names).map((unit) =>
     formatQuantity(inUnit(read.value, read.unit)!, unit),
   )
   return { fault: 'wrong dimension', text: read.text, wanted: names, got: nameDims(read.dims), perhaps }
+}
+
+/** Units spelled nearly so that measure what is wanted; where there are none, those found before. */
+function fittingFirst(
+  unit: string,
+  near: readonly string[],
+  names: readonly DimensionName[],
+): readonly string[] {
+  const fitting = unitSymbols.filter((symbol) =>
+    names.some((name) => measures(name, findUnit(symbol)?.dims ?? '')),
+  )
+  const alike = nearNames(unit, fitting)
+  return alike.length > 0 ? alike : near
 }
 
 /** What a value in base units is in a unit, or `null` where the unit is not known. Needs: the unit fits the value. */

@@ -75,6 +75,10 @@ function entriesOf(source: Source): readonly Entry[] {
     for (const [name, spot] of source.sections[section as keyof typeof kinds])
       entries.push({ name, kind, at: spot.keyAt })
   }
+  for (const { section, name, at } of source.aside) {
+    const kind = section in kinds ? kinds[section as keyof typeof kinds] : null
+    if (kind) entries.push({ name, kind, at })
+  }
   // Only names that the person gave can clash; those made of a part or a text are found by what they do.
   for (const { spot } of plansOf(source)) {
     for (const step of listed(field(spot, 'steps'))) {
@@ -108,6 +112,7 @@ function usersOf(source: Source, people: readonly string[]): ReadonlyMap<string,
 function contextOf(source: Source, report: Report, currency: string): Context {
   const { sections } = source
   const names = collectNames(entriesOf(source), report)
+  for (const { name } of source.aside) names.suspected.add(name)
   const people = [...sections.people.keys()]
   const parts = new Set(sections.parts.keys())
   const isFixture = (spot: Spot<PartSource>): boolean => (spot.value as { role?: string }).role === 'fixture'

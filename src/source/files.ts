@@ -18,6 +18,8 @@ export const bounds = { fileBytes: 2_000_000, allBytes: 8_000_000, files: 64, de
 /** A project and the shop files it uses, those used by others first; all texts by the name shown. */
 export interface Files {
   readonly project: Spot<ProjectSource> | null
+  /** The project file as read, of whatever shape; `null` where it is no YAML map. */
+  readonly root: Spot<unknown> | null
   readonly shops: readonly Spot<ShopSource>[]
   readonly texts: ReadonlyMap<string, string>
   readonly fingerprint: string
@@ -69,7 +71,7 @@ export function readFiles(shown: string, path: string, reading: Reading): Files 
   const root = readOne(state, top)
   const project = root ? projectShape(root, state.report) : null
   if (root) followUses(state, root as Spot<ShopSource>, [top])
-  return { project, shops: state.shops, texts: state.texts, fingerprint: fingerprint(state.canonical) }
+  return { project, root, shops: state.shops, texts: state.texts, fingerprint: fingerprint(state.canonical) }
 }
 
 function followUses(state: State, from: Spot<ShopSource>, way: readonly Use[]): void {

@@ -3,10 +3,11 @@ import { resolve } from 'node:path'
 import { collect } from '../diagnostics/collector.ts'
 import type { Diagnostic } from '../diagnostics/message.ts'
 import type { Disk, Standing } from './disk.ts'
-import { readFiles } from './files.ts'
+import { type Files, readFiles } from './files.ts'
 import type { ProjectSource } from './generated/project-types.ts'
 import { mergeSections, type Sections } from './merge.ts'
 import { rootOf } from './root.ts'
+import { type Aside, soundPart } from './sound-part.ts'
 import type { Spot } from './spot.ts'
 
 /** A project and all it uses, read and of the right shape; names are not looked up yet. */
@@ -19,6 +20,8 @@ export interface Source {
   readonly texts: ReadonlyMap<string, string>
   /** SHA-256 over all texts, in hexadecimal. */
   readonly fingerprint: string
+  /** Entries left out because their shape is at fault; their names are known. */
+  readonly aside: readonly Aside[]
 }
 
 /** How a project is read. */
@@ -36,6 +39,8 @@ export interface LoadOptions {
 /** What loading gives: a source when nothing was at fault, and what was said; texts also where there is no source. */
 export interface Loaded {
   readonly source: Source | null
+  /** What can still be looked at where only the shape of some entries of the project file is at fault. */
+  readonly sound: Source | null
   readonly diagnostics: readonly Diagnostic[]
   readonly texts: ReadonlyMap<string, string>
 }
@@ -63,8 +68,26 @@ export function loadSource(file: string, options: LoadOptions = {}): Loaded {
   const found = diagnostics()
   const sound = found.every(({ level }) => level !== 'error')
   const { project, texts, fingerprint } = files
-  const source = sound && project && sections ? { file: shown, project, sections, texts, fingerprint } : null
-  return { source, diagnostics: found, texts }
+  const source =
+    sound && project && sections ? { file: shown, project, sections, texts, fingerprint, aside: [] } : null
+  return { source, sound: source ? null : soundSource(shown, files, found), diagnostics: found, texts }
+}
+
+/** The sound entries of a project whose only faults are of shape, in its own file. */
+function soundSource(file: string, files: Files, found: readonly Diagnostic[]): Source | null {
+  const errors = found.filter(({ level }) => level === 'error')
+  const own = errors.every(({ code, at }) => code.startsWith('SHP') && at.file === file)
+  const part =
+    files.root && own
+      ? soundPart(
+          files.root,
+          errors.map(({ at }) => at),
+        )
+      : null
+  if (!part) return null
+  const { texts, fingerprint, shops } = files
+  const sections = mergeSections(part.project, shops, () => {})
+  return { file, project: part.project, sections, texts, fingerprint, aside: part.aside }
 }
 
 /** The computer's own disk; whatever goes wrong is an answer, not an exception. */
