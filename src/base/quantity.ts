@@ -70,7 +70,10 @@ function fittingFirst(
     names.some((name) => measures(name, findUnit(symbol)?.dims ?? '')),
   )
   const alike = nearNames(unit, fitting)
-  return alike.length > 0 ? alike : near
+  // One letter is too short to be near anything, yet `hh` and `hrs` begin with it.
+  const begun = fitting.filter((symbol) => unit.toLowerCase().startsWith(symbol.toLowerCase()))
+  const all = [...new Set([...alike, ...begun])].slice(0, 3)
+  return all.length > 0 && !near.some((one) => fitting.includes(one)) ? all : near
 }
 
 /** What a value in base units is in a unit, or `null` where the unit is not known. Needs: the unit fits the value. */
