@@ -40,6 +40,8 @@ export interface CompileOptions extends LoadOptions {
   /** Most schedules tried; 60 where not said. */
   readonly effort?: number
   readonly seed?: number
+  /** Told while the search runs how many schedules were tried. */
+  readonly progress?: (tried: number, effort: number) => void
 }
 
 /** What checking gives: the project where it could be read, all that was said, and the texts it was said of. */
@@ -134,6 +136,7 @@ function planStage(laid: Laid, options: CompileOptions): Stage<Results | null> {
     const schedule = scheduleNetwork(project, network, {
       effort: options.effort ?? 60,
       seed: options.seed ?? 1,
+      ...(options.progress ? { progress: options.progress } : {}),
     })
     if ('kind' in schedule) {
       noSchedule({ ...laid, tooLong: [] }, schedule, report)

@@ -4,6 +4,7 @@ import { renderGnu } from '../../diagnostics/render-gnu.ts'
 import { reportJson } from '../../emit/json/report-json.ts'
 import { summary } from '../../emit/terminal/summary.ts'
 import { writeWorkbook } from '../../emit/workbook/write-workbook.ts'
+import { progressLine } from '../progress-line.ts'
 import { compileOptions, type SharedOptions } from '../read-options.ts'
 import { refuseToOverwrite, saveWhole } from '../save.ts'
 import { exitOf, sayCounts } from '../say-counts.ts'
@@ -29,12 +30,12 @@ export async function runPlan(file: string, options: PlanOptions, terminal: Term
   const piped = out === '-'
   if (out !== null && !piped)
     refuseToOverwrite(out, { folder: terminal.folder, force: options.force === true })
-  const slow = terminal.live ? setTimeout(() => terminal.err('planning ...\r'), 1000) : null
-  const { diagnostics, texts, report, workbook } = planReport(
-    file,
-    compileOptions(file, options, terminal.folder),
-  )
-  if (slow) clearTimeout(slow)
+  const progress = progressLine(terminal)
+  const { diagnostics, texts, report, workbook } = planReport(file, {
+    ...compileOptions(file, options, terminal.folder),
+    ...(terminal.live ? { progress: progress.told } : {}),
+  })
+  progress.end()
   terminal.err(renderGnu(diagnostics, { colour: terminal.colour, texts }))
   if (!report || !workbook) {
     terminal.err(`${sayCounts(file, diagnostics)}; nothing was written\n`)

@@ -13,6 +13,8 @@ import type { Problem, ScheduleOutcome } from './problem.ts'
 export interface SearchOptions {
   readonly effort: number
   readonly seed: number
+  /** Told now and then how many schedules were tried; never changes what is found. */
+  readonly progress?: (tried: number, effort: number) => void
 }
 
 type Stuck = Extract<DecodeOutcome, { kind: 'stuck' }>
@@ -25,6 +27,7 @@ interface Search {
   readonly effort: number
   /** No schedule finishes before this, so one that does not finish later ends the search. */
   readonly bound: number
+  readonly progress: SearchOptions['progress']
   tried: number
   ended: boolean
   best: Decoded | null
@@ -32,6 +35,7 @@ interface Search {
 }
 
 function spent(search: Search): boolean {
+  search.progress?.(search.tried, search.effort)
   return search.ended || search.tried >= search.effort || search.best?.end === search.bound
 }
 
@@ -111,7 +115,7 @@ export function serialGeneration(problem: Problem, options: SearchOptions): Sche
       why: whyStuck(network, blocks, block, 'beyond horizon'),
     }
   }
-  const search = searchOf(network, blocks, Math.max(1, options.effort), relaxed.bound)
+  const search = searchOf(network, blocks, options, relaxed.bound)
   for (const rank of priorityRanks(network)) {
     if (!spent(search)) improve(search, tryRank(search, rank))
   }
@@ -128,8 +132,21 @@ export function serialGeneration(problem: Problem, options: SearchOptions): Sche
   }
 }
 
-function searchOf(network: Network, blocks: Blocks, effort: number, bound: number): Search {
+function searchOf(network: Network, blocks: Blocks, options: SearchOptions, bound: number): Search {
   const decode = decoderOf(network, blocks)
   const backward = backwardOf(network, blocks.inside)
-  return { network, decode, backward, effort, bound, tried: 0, ended: false, best: null, stuck: null }
+  const effort = Math.max(1, options.effort)
+  const { progress } = options
+  return {
+    network,
+    decode,
+    backward,
+    effort,
+    bound,
+    progress,
+    tried: 0,
+    ended: false,
+    best: null,
+    stuck: null,
+  }
 }
