@@ -110,13 +110,19 @@ describe('what touches the outside', () => {
 
   it.each([
     ['Math.random', /\bMath\.random\b/],
-    ['Date.now', /\bDate\.now\b/],
     ['today', /\bnew Date\(\s*\)/],
     ['the sorting of a language', /\blocaleCompare\b|\bIntl\./],
     ['the number signs of a language', /\.toLocale\w*/],
     ['a random id', /\brandomUUID\b|\brandomBytes\b/],
   ])('never asks for %s', (_, pattern) => {
     expect(files.flatMap((file) => placesOf(file, pattern))).toEqual([])
+  })
+})
+
+describe('the clock', () => {
+  it('is asked in the command line alone, and there only for the progress line', () => {
+    const asking = files.filter((file) => placesOf(file, /\bDate\.now\b/).length > 0)
+    expect(asking.map(({ path }) => path)).toEqual(['cli/progress-line.ts'])
   })
 })
 
