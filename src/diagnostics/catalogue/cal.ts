@@ -55,7 +55,7 @@ export const cal = {
     level: 'error',
     says: ({ what, minutes, longest, whose }) =>
       `${what} takes ${hoursText(minutes)} in one go, but ${whose} is never open longer than ${hoursText(longest)}`,
-    mend: () => 'say `pause: yes` if it may be interrupted, or lengthen the hours',
+    mend: () => 'say `pause: yes` if it may be interrupted, give a shorter `least:`, or lengthen the hours',
     why: 'Glue, potting and finishing passes must not be interrupted, so they need one unbroken window of person and machine together.',
   }),
   noSuchDay: message<{ key: string; text: string; perhaps: string | null }>({

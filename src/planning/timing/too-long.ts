@@ -11,7 +11,7 @@ const longestIn = (spans: Spans): Minutes =>
 /** Two years show every weekday pattern and most exceptions. */
 const lookAhead = 2 * 366 * minutesPerDay
 
-/** Tasks that may not be interrupted and are longer than every window they could be done in. */
+/** Tasks of which what must be done in one go is longer than every window they could be done in. */
 export function tooLongTasks(project: Project, network: TaskNetwork): readonly TooLong[] {
   const from: Instant = instantOf(project.device.start, 0)
   const to = from + lookAhead
@@ -20,15 +20,17 @@ export function tooLongTasks(project: Project, network: TaskNetwork): readonly T
   )
   const known = new Map<string, Minutes | null>()
   return network.tasks.flatMap((task): readonly TooLong[] => {
-    if (task.pausable || task.delivery || task.minutes === 0) return []
+    if (task.delivery || task.minutes === 0) return []
+    // Work that may pause still needs a window as long as its least piece.
+    const unbroken = task.pausable ? Math.min(task.least, task.minutes) : task.minutes
     const key = JSON.stringify([task.attention, task.who, task.people, task.machine])
     if (!known.has(key)) known.set(key, longestWindow(project, task, sessions, from, to))
     const longest = known.get(key)!
-    if (longest === null || task.minutes <= longest) return []
+    if (longest === null || unbroken <= longest) return []
     return [
       {
         task: task.id,
-        minutes: task.minutes,
+        minutes: unbroken,
         longest,
         whose: sayWhose(task),
         unattended: task.attention === 'none',
