@@ -257,7 +257,7 @@ function bitsOf(ground: Ground, lot: Lot, step: SetupStep): readonly Bit[] {
       bits.push({
         kind: 'run',
         label: `run${runs.length > 1 ? ` ${String.fromCharCode(97 + at)}` : ''}${mark}`,
-        doing: run.operations.map((one) => one.process).join(', '),
+        doing: [...new Set(run.operations.map((one) => one.process))].join(', '),
         piece,
         time: addTimes(run.operations.map((one) => [one.time, times(one)])),
         labour: run,
