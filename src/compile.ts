@@ -8,6 +8,7 @@ import { ref } from './diagnostics/catalogue/ref.ts'
 import { collect, inOrder } from './diagnostics/collector.ts'
 import type { Diagnostic, Report } from './diagnostics/message.ts'
 import type { AssemblyOrder } from './model/assembly.ts'
+import { assemblyPlans } from './model/assembly-plans.ts'
 import type { Project } from './model/project.ts'
 import type { Purchase } from './model/purchase.ts'
 import type { Results } from './model/results.ts'
@@ -17,7 +18,7 @@ import { planPurchase } from './planning/buying/index.ts'
 import { cautionsOf } from './planning/cautions/cautions-of.ts'
 import { computeMoney } from './planning/cost/index.ts'
 import { inspectionLines } from './planning/inspection/inspection-lines.ts'
-import { buildNetwork, plansOf } from './planning/tasks/build-network.ts'
+import { buildNetwork } from './planning/tasks/build-network.ts'
 import { readyTimes } from './planning/timing/ready-times.ts'
 import { scheduleNetwork } from './planning/timing/schedule-network.ts'
 import { plannedSessions } from './planning/timing/sessions.ts'
@@ -126,7 +127,7 @@ function ringsBesides({ made, diagnostics }: Stage<Project>): readonly Diagnosti
 
 function laidOut(project: Project): Laid {
   const purchase = planPurchase(project)
-  const orders = new Map(plansOf(project).map((plan) => [plan.of ?? '', orderAssembly(plan, project)]))
+  const orders = new Map(assemblyPlans(project).map((plan) => [plan.of ?? '', orderAssembly(plan, project)]))
   return { project, purchase, orders, network: buildNetwork(project, purchase, orders) }
 }
 
@@ -163,7 +164,9 @@ function planStage(laid: Laid, options: CompileOptions): Stage<Results | null> {
 /** What was planned is proved again from the rules; a broken rule is a fault in fettle, never a diagnostic. */
 function proveOrFail(results: Results): void {
   const { project, purchase, network, schedule, money, orders } = results
-  const orderly = plansOf(project).map((plan) => whyDisordered(plan, orders.get(plan.of ?? '')?.order ?? []))
+  const orderly = assemblyPlans(project).map((plan) =>
+    whyDisordered(plan, orders.get(plan.of ?? '')?.order ?? []),
+  )
   const fault = [
     ...orderly,
     whyInfeasible(project, network, schedule),

@@ -2,7 +2,7 @@ import type { Place } from '../base/place.ts'
 import { asm } from '../diagnostics/catalogue/asm.ts'
 import type { Report } from '../diagnostics/message.ts'
 import type { AssemblyPlan, Step } from '../model/assembly.ts'
-import { assemblyPlans } from './assembly-plans.ts'
+import { assemblyPlans } from '../model/assembly-plans.ts'
 import type { ModelCheck } from './check.ts'
 
 /** ASM06: a body that no step puts though another is the ground. ASM08: a body that several steps put. */

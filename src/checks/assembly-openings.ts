@@ -1,7 +1,7 @@
 import { asm } from '../diagnostics/catalogue/asm.ts'
 import type { Report } from '../diagnostics/message.ts'
 import type { AssemblyPlan, OpeningAt, Step } from '../model/assembly.ts'
-import { assemblyPlans } from './assembly-plans.ts'
+import { assemblyPlans } from '../model/assembly-plans.ts'
 import type { ModelCheck } from './check.ts'
 
 /** ASM04: an opening shut twice and never opened between. ASM07: one opened that no other step shuts. */

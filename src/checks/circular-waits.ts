@@ -1,6 +1,7 @@
 import { comparePlaces, type Place } from '../base/place.ts'
 import { dep, type Edge } from '../diagnostics/catalogue/dep.ts'
 import { namedRings } from '../graph/named-rings.ts'
+import { assemblyPlans } from '../model/assembly-plans.ts'
 import type { Project } from '../model/project.ts'
 import type { PlanTask, TaskLink } from '../model/tasks.ts'
 import type { NetworkCheck } from './check.ts'
@@ -15,9 +16,9 @@ function subjectOf(task: PlanTask, project: Project): string {
 const keyOf = ({ file, line, column }: Place): string => `${file}:${line}:${column}`
 
 /** The part that is meant where a place uses one, needs one or makes one wait. */
-function partsByPlace({ parts, demand, work, assembly }: Project): ReadonlyMap<string, string> {
-  const plans = [...parts.values()].flatMap(({ way }) => (way.kind === 'assembly' ? [way.plan] : []))
-  const steps = [...(assembly ? [assembly] : []), ...plans].flatMap((plan) => plan.steps)
+function partsByPlace(project: Project): ReadonlyMap<string, string> {
+  const { parts, demand, work } = project
+  const steps = assemblyPlans(project).flatMap((plan) => plan.steps)
   const links = [...steps, ...work.values()].flatMap(({ needs, after }) => [
     ...needs,
     ...after.map(({ target }) => target),
@@ -73,7 +74,6 @@ const because: Readonly<Partial<Record<TaskLink['why'], string>>> = {
   assembly: 'goes together after',
   cutter: 'is cut with',
   tool: 'is done with',
-  subassembly: 'contains',
 }
 
 /** DEP01, DEP03, DEP04: things that wait for each other, a fixture its own route needs, a part used before it can exist. */

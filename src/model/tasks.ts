@@ -89,7 +89,6 @@ export interface TaskLink {
 /** The reason of a link. */
 export type LinkWhy =
   | 'route'
-  | 'lot'
   | 'material'
   | 'fixture'
   | 'ordered'
@@ -102,8 +101,6 @@ export type LinkWhy =
   | 'assembly'
   | 'cure'
   | 'load'
-  | 'plate'
-  | 'subassembly'
 
 /** A resource held over several tasks. */
 export interface TaskHold {

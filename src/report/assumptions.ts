@@ -1,5 +1,6 @@
 import { comparePlaces, type Place } from '../base/place.ts'
 import type { AssemblyPlan } from '../model/assembly.ts'
+import { plansAsBuilt } from '../model/assembly-plans.ts'
 import type { Source } from '../model/money.ts'
 import type { Project } from '../model/project.ts'
 import type { Results } from '../model/results.ts'
@@ -18,16 +19,11 @@ export interface Assumption {
 export function assumptionsOf(results: Results): readonly Assumption[] {
   const { project } = results
   return [
-    ...plansOf(project).flatMap(assumedTimes),
+    ...plansAsBuilt(project).flatMap(assumedTimes),
     ...unknownPrices(results),
     ...choicesTaken(project),
     ...unsaid(project),
   ]
-}
-
-function plansOf(project: Project): readonly AssemblyPlan[] {
-  const parts = [...project.parts.values()].flatMap(({ way }) => (way.kind === 'assembly' ? [way.plan] : []))
-  return project.assembly ? [...parts, project.assembly] : parts
 }
 
 function assumedTimes(plan: AssemblyPlan): readonly Assumption[] {

@@ -1,6 +1,7 @@
 import { dayOf, formatDay, formatInstant } from '../base/clock.ts'
 import { type Cents, decimal } from '../base/money.ts'
 import { exactText } from '../base/rounding.ts'
+import { plansAsBuilt } from '../model/assembly-plans.ts'
 import type { Cause, Share, Total } from '../model/money.ts'
 import type { Results } from '../model/results.ts'
 import type { Cell, Sheet } from './cells.ts'
@@ -24,6 +25,7 @@ export function buildReport(told: Told, sheets: readonly Sheet[]): ReportModel {
   const { results } = told
   const { device } = results.project
   const { schedule } = results
+  const titles = new Map(results.network.tasks.map(({ id, title }) => [id, title]))
   return {
     report: 'fettle',
     version: 1,
@@ -43,7 +45,7 @@ export function buildReport(told: Told, sheets: readonly Sheet[]): ReportModel {
     tasks: tasksOf(results),
     drivingChain: schedule.drivingChain.map((step) => ({
       task: step.task,
-      title: titleOf(results, step.task),
+      title: titles.get(step.task)!,
       start: formatInstant(step.start),
       finish: formatInstant(step.finish),
       because: step.because.kind,
@@ -58,7 +60,7 @@ export function buildReport(told: Told, sheets: readonly Sheet[]): ReportModel {
       to: formatInstant(close),
       work: work.map((piece) => ({
         task: piece.task,
-        title: titleOf(results, piece.task),
+        title: titles.get(piece.task)!,
         from: formatInstant(piece.open),
         to: formatInstant(piece.close),
       })),
@@ -75,10 +77,6 @@ export function buildReport(told: Told, sheets: readonly Sheet[]): ReportModel {
     })),
     tables: sheets.flatMap(tablesOf),
   }
-}
-
-function titleOf({ network }: Results, task: string): string {
-  return network.tasks.find(({ id }) => id === task)?.title ?? task
 }
 
 function amountOf({ known, unknown }: Total, digits: number): Amount {
@@ -206,11 +204,7 @@ function tasksOf(results: Results): readonly ReportTask[] {
 }
 
 function assemblyOf({ project, orders }: Results): readonly ReportAssembly[] {
-  const plans = [
-    ...[...project.parts.values()].flatMap(({ way }) => (way.kind === 'assembly' ? [way.plan] : [])),
-    ...(project.assembly ? [project.assembly] : []),
-  ]
-  return plans.flatMap((plan) => {
+  return plansAsBuilt(project).flatMap((plan) => {
     const order = orders.get(plan.of ?? '')
     if (!order?.order) return []
     const steps = new Map(plan.steps.map((step) => [step.id, step]))

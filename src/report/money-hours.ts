@@ -1,7 +1,7 @@
 import type { HoursSource, Money } from '../model/money.ts'
 import { priceCell } from './cart-table.ts'
 import type { Block, Row } from './cells.ts'
-import { choose, isEmpty, isUnknown, sumOf, unknownWord, words } from './expressions.ts'
+import { choose, isEmpty, sumOf, unknownWord, words } from './expressions.ts'
 import { blank, constant, minutes, money, ref, rounded, text, times } from './make-cells.ts'
 import { sourceCell } from './money-names.ts'
 
@@ -109,9 +109,4 @@ function worksOn({ id, of, resource }: HoursSource): string {
 /** Minutes that differ from the plan. */
 export function changedMinutes(all: Money) {
   return sumOf(...hoursOf(all).map(changedCell))
-}
-
-/** Rates that are not known. */
-export function unknownHours(all: Money) {
-  return hoursOf(all).map((source) => isUnknown(sourceCell(source)))
 }

@@ -65,7 +65,6 @@ function sayWait(results: Results, from: string, to: string): string {
 /** What is said of the task waited for, by the reason for the wait. */
 const reasons: Readonly<Record<LinkWhy, (from: string) => string>> = {
   route: (from) => `the part's route: first ${from}`,
-  lot: (from) => `the lot before comes first: ${from}`,
   material: (from) => `the material must be here: ${from}`,
   fixture: (from) => `the fixture must be made first: ${from}`,
   ordered: (from) => `comes only after it is ordered: ${from}`,
@@ -78,8 +77,6 @@ const reasons: Readonly<Record<LinkWhy, (from: string) => string>> = {
   assembly: (from) => `the order of assembly: first ${from}`,
   cure: (from) => `stays untouched until hard or dry: ${from}`,
   load: (from) => `on the same machine, straight after ${from}`,
-  plate: (from) => `printed on one plate: ${from}`,
-  subassembly: (from) => `must be put together first: ${from}`,
 }
 
 /** Why the later task of a link waits for the earlier one, with the time between them and the longest wait. */

@@ -4,6 +4,7 @@ import { cal } from '../diagnostics/catalogue/cal.ts'
 import { prc } from '../diagnostics/catalogue/prc.ts'
 import { ref } from '../diagnostics/catalogue/ref.ts'
 import type { Report } from '../diagnostics/message.ts'
+import { assemblyPlans } from '../model/assembly-plans.ts'
 import type { Chain, Device, Limits, Material, Part, Project, Work } from '../model/project.ts'
 import type {
   DeviceSource,
@@ -200,9 +201,8 @@ function chainsAt(context: Context, source: Source): ReadonlyMap<string, Chain> 
 }
 
 /** Bodies that steps name: one that is never put is the assembly checks' to say. */
-function bodiesOf({ parts, assembly }: Project): readonly string[] {
-  const plans = [...parts.values()].flatMap(({ way }) => (way.kind === 'assembly' ? [way.plan] : []))
-  return [...(assembly ? [assembly] : []), ...plans]
+function bodiesOf(project: Project): readonly string[] {
+  return assemblyPlans(project)
     .flatMap(({ steps }) => steps)
     .flatMap(({ into, onto }) => [into, onto].flatMap((one) => one?.body ?? []))
 }

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { formatDay, instantOf } from '../../src/base/clock.ts'
-import { plansOf } from '../../src/planning/tasks/build-network.ts'
+import { assemblyPlans } from '../../src/model/assembly-plans.ts'
 import { whyDisordered } from '../../src/verify/why-disordered.ts'
 import { whyInfeasible } from '../../src/verify/why-infeasible.ts'
 import { whyUnbalanced } from '../../src/verify/why-unbalanced.ts'
@@ -19,7 +19,7 @@ describe('every plan of a random project', () => {
       const { project, network, schedule, purchase, money, orders } = resultsOf(text, { effort, seed })
       expect(whyInfeasible(project, network, schedule)).toBeNull()
       expect(whyUnbalanced(project, purchase, money)).toBeNull()
-      for (const one of plansOf(project))
+      for (const one of assemblyPlans(project))
         expect(whyDisordered(one, orders.get(one.of ?? '')?.order ?? [])).toBeNull()
     }
   })

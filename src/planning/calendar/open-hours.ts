@@ -26,11 +26,6 @@ export function openHours(hours: Hours, from: Instant, to: Instant): Spans {
   return intersect(spansOf(loose), Int32Array.of(from, to))
 }
 
-/** Always open between two instants. */
-export function alwaysOpen(from: Instant, to: Instant): Spans {
-  return Int32Array.of(from, to)
-}
-
 /** A person's sessions: each unbroken open interval less setting up at its start and cleaning up at its end. */
 export function sessionsOf(person: Person, from: Instant, to: Instant): Spans {
   if (!person.hours) return new Int32Array()

@@ -1,4 +1,5 @@
 import type { AssemblyPlan, Step } from '../../model/assembly.ts'
+import { plansAsBuilt } from '../../model/assembly-plans.ts'
 import type { Operation, Part, PrintJob, Project, RouteStep } from '../../model/project.ts'
 import type { Cautions, ShownCaution } from '../../model/results.ts'
 import { processOf } from '../../processes/index.ts'
@@ -15,16 +16,14 @@ interface Call {
 /** The usual cautions of every route sheet, print job and checklist, each once. */
 export function cautionsOf(project: Project): Cautions {
   const parts = [...project.parts.values()]
-  const plans = [
-    ...parts.flatMap(({ way }) => (way.kind === 'assembly' ? [way.plan] : [])),
-    ...(project.assembly ? [project.assembly] : []),
-  ]
   return {
     parts: new Map(parts.map((part) => [part.id, onceEach(partCalls(project, part))])),
     plates: new Map(
       [...project.plates.values()].map(({ id, job }) => [id, onceEach(printCalls(project, job))]),
     ),
-    assemblies: new Map(plans.map((plan) => [plan.of ?? '', onceEach(planCalls(project, plan))])),
+    assemblies: new Map(
+      plansAsBuilt(project).map((plan) => [plan.of ?? '', onceEach(planCalls(project, plan))]),
+    ),
     deferLine,
   }
 }

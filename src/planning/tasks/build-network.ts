@@ -1,21 +1,16 @@
 import { instantOf } from '../../base/clock.ts'
 import type { AssemblyOrder, AssemblyPlan } from '../../model/assembly.ts'
+import { assemblyPlans } from '../../model/assembly-plans.ts'
 import type { Project, Target } from '../../model/project.ts'
 import type { Purchase } from '../../model/purchase.ts'
 import type { TaskNetwork } from '../../model/tasks.ts'
 import { buildAssemblies } from './assemblies.ts'
 import { NetworkBuilder } from './builder.ts'
-import { buildCarts, linkAfter, linkCarts } from './carts.ts'
+import { buildCarts, linkAfter, linkCarts, orderTask } from './carts.ts'
 import { type Ground, lineKey, readyWhole, stepKey } from './ground.ts'
 import { buildParts } from './parts.ts'
 import { buildPrints } from './prints.ts'
 import { buildWork } from './work.ts'
-
-/** The plans of a project: the device's first. */
-export function plansOf(project: Project): readonly AssemblyPlan[] {
-  const parts = [...project.parts.values()].flatMap(({ way }) => (way.kind === 'assembly' ? [way.plan] : []))
-  return [...(project.assembly ? [project.assembly] : []), ...parts]
-}
 
 function groundOf(project: Project, purchase: Purchase, orders: ReadonlyMap<string, AssemblyOrder>): Ground {
   const lines = purchase.carts.flatMap((cart) =>
@@ -40,7 +35,7 @@ function groundOf(project: Project, purchase: Purchase, orders: ReadonlyMap<stri
 function finishedBy(ground: Ground, target: Target, device: number | null): readonly string[] {
   if (target.kind === 'work') return [`work ${target.id}`]
   if (target.kind === 'part') return readyWhole(ground, target.id)
-  const plan = plansOf(ground.project).find(({ of }) => of === target.assembly)
+  const plan = assemblyPlans(ground.project).find(({ of }) => of === target.assembly)
   const ids =
     target.kind === 'step'
       ? [target.id]
@@ -63,7 +58,7 @@ function inside(plan: AssemblyPlan, target: Target): boolean {
 }
 
 function linkSteps(ground: Ground): void {
-  for (const plan of plansOf(ground.project)) {
+  for (const plan of assemblyPlans(ground.project)) {
     for (const step of plan.steps) {
       for (const [device, tasks] of (ground.steps.get(stepKey(plan.of, step.id)) ?? []).entries()) {
         const first = tasks.slice(0, 1)
@@ -179,7 +174,7 @@ function linkOutsideNeeds(ground: Ground): void {
       const step = way && 'route' in way ? way.route[what.routeStep] : undefined
       if (step?.kind !== 'outside') continue
       for (const need of step.needs)
-        ground.build.linkAll(finishedBy(ground, need, null), [`${cart.id} / order`], 'needs', need.at)
+        ground.build.linkAll(finishedBy(ground, need, null), [orderTask(cart)], 'needs', need.at)
     }
   }
 }

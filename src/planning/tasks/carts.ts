@@ -8,7 +8,7 @@ import { addTimes } from './times.ts'
 /** Order, delivery and receiving check of every cart that is not outside work. */
 export function buildCarts(ground: Ground): void {
   for (const cart of ground.purchase.carts) {
-    if (!cart.outside) buildCart(ground, cart, `cart ${cart.id}`, {})
+    if (!cart.outside) buildCart(ground, cart, {})
   }
 }
 
@@ -16,15 +16,15 @@ export function buildCarts(ground: Ground): void {
 export function buildCart(
   ground: Ground,
   cart: Cart,
-  id: string,
   subject: { readonly part?: string; readonly lot?: number | null; readonly routeStep?: number },
 ): { readonly order: string; readonly received: string } {
   const vendor = ground.project.vendors.get(cart.vendor)!
   const { build } = ground
+  const id = cartPrefix(cart)
   const about = { ...subject, cart: cart.id }
   const lines = sayList(cart.lines.map((line) => line.title))
   const order = build.task({
-    id: `${id} / order`,
+    id: orderTask(cart),
     kind: 'order',
     at: cart.at,
     subject: about,
@@ -75,7 +75,7 @@ export function linkCarts(
   finished: (target: Target, device: number | null) => readonly string[],
 ): void {
   for (const cart of ground.purchase.carts) {
-    const order = [...cartOrderIds(cart)].map((prefix) => `${prefix} / order`)
+    const order = [orderTask(cart)]
     for (const need of cart.needs) ground.build.linkAll(finished(need, null), order, 'needs', need.at)
     if (!cart.outside) linkPartsAfter(ground, cart, order, finished)
   }
@@ -94,8 +94,14 @@ function linkPartsAfter(
   }
 }
 
-function cartOrderIds(cart: Cart): readonly string[] {
-  return cart.outside ? [cart.id] : [`cart ${cart.id}`]
+/** What the tasks of a cart are called by: outside work is named after its lot. */
+function cartPrefix(cart: Cart): string {
+  return cart.outside ? cart.id : `cart ${cart.id}`
+}
+
+/** The task in which a cart is ordered or sent out. */
+export function orderTask(cart: Cart): string {
+  return `${cartPrefix(cart)} / order`
 }
 
 /** Links of one `after`, with its lag and longest wait. */

@@ -102,7 +102,7 @@ function buildOutside(ground: Ground, lot: Lot, index: number): Stretch {
     lineKey({ kind: 'outside', part: lot.part.id, routeStep: index - lot.ahead, lot: lot.index }),
   )
   if (!found) return nothing
-  const { order, received } = buildCart(ground, found.cart, found.cart.id, {
+  const { order, received } = buildCart(ground, found.cart, {
     part: lot.part.id,
     lot: lot.index,
     routeStep: index,

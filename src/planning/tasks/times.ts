@@ -20,8 +20,3 @@ export function addTimes(times: readonly (readonly [ThreePoint | null, number])[
 export function wholeMinutes(seconds: Fraction): Minutes {
   return Number(seconds.div(60).ceil().valueOf())
 }
-
-/** Whole days of a lead or transit, the mean rounded up. */
-export function wholeDays(days: Fraction): number {
-  return Number(days.ceil().valueOf())
-}
