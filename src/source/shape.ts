@@ -1,3 +1,4 @@
+import { nearNames } from '../base/near-names.ts'
 import { shp } from '../diagnostics/catalogue/shp.ts'
 import type { Report } from '../diagnostics/message.ts'
 import type { ProjectSource, ShopSource } from './generated/project-types.ts'
@@ -30,7 +31,7 @@ function hasShape(root: Spot<unknown>, validate: typeof project, def: string, re
     faults += 1
     report(entry, at, facts)
   }
-  const all = causes(errors)
+  const all = withoutMisspelt(causes(errors))
   for (const error of all.slice(0, faultLimit)) {
     tellMismatch({ error, place: walkTo(root, def, pathOf(error.instancePath)), report: counting })
   }
@@ -66,4 +67,19 @@ function causes(errors: readonly ShapeError[]): readonly ShapeError[] {
     return true
   })
 }
+
+/** A key that is missing only because it is misspelt beside is told once, where it is misspelt. */
+function withoutMisspelt(errors: readonly ShapeError[]): readonly ShapeError[] {
+  const unknown = errors.filter(({ keyword }) => keyword === 'additionalProperties')
+  return errors.filter(
+    ({ keyword, instancePath, params }) =>
+      keyword !== 'required' ||
+      !unknown.some(
+        (other) =>
+          other.instancePath === instancePath &&
+          nearNames(String(other.params.additionalProperty), [String(params.missingProperty)]).length > 0,
+      ),
+  )
+}
+
 const pathText = ({ instancePath }: ShapeError): string => instancePath

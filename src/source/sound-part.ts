@@ -27,18 +27,22 @@ const sections = [
   'parts',
   'exchange',
 ]
-const others = ['device', 'limits', 'assembly', 'chains']
+const others = ['limits', 'assembly', 'chains']
+/** What stands for a faulted or missing key of the device; nothing that is told of other entries hangs on these. */
+const standIns = { name: 'device', start: '2000-01-01' }
 
 /**
  * The project without the entries in which a fault lies, so that what is wrong elsewhere is told in the same run.
- * `null` where the device itself is at fault, or nothing can be said. Entries on one line with a faulted one go too.
+ * `null` where the device has no sound currency, or nothing can be said. Entries on one line with a faulted one go too.
  */
 export function soundPart(root: Spot<unknown>, faults: readonly Place[]): SoundPart | null {
   if (!isMapSpot(root)) return null
   const top = root as Spot<Record<string, unknown>>
   const here = faults.filter(({ file }) => file === root.at.file)
   const aside: Aside[] = []
-  const kept: Record<string, unknown> = {}
+  const device = soundDevice(field(top, 'device'), here)
+  if (!device) return null
+  const kept: Record<string, unknown> = { device }
   for (const key of [...others, ...sections]) {
     const spot = field(top, key)
     if (!spot) continue
@@ -48,8 +52,24 @@ export function soundPart(root: Spot<unknown>, faults: readonly Place[]): SoundP
     } else if (isMapSpot(spot))
       kept[key] = soundEntries(key, spot as Spot<Record<string, unknown>>, here, aside)
   }
-  if (!('device' in kept)) return null
   return { project: withValue(root, kept as unknown as ProjectSource), aside }
+}
+
+/** The device without the keys at fault; `null` without a currency, as no price could be read then. */
+function soundDevice(
+  spot: Spot<unknown> | null,
+  faults: readonly Place[],
+): Readonly<Record<string, unknown>> | null {
+  if (!spot || !isMapSpot(spot)) return null
+  const keys = entries(spot as Spot<Record<string, unknown>>)
+  const sound = keys.filter(([, value]) => !faults.some((fault) => within(value, fault)))
+  const device = Object.fromEntries(sound.map(([key, value]) => [key, value.value]))
+  return typeof device.currency === 'string' ? { ...standIns, ...device } : null
+}
+
+/** Whether a place lies on a key or on the value behind it, where both stand on one line. */
+function within({ keyAt, at }: Spot<unknown>, { line, column }: Place): boolean {
+  return line === keyAt.line && column >= keyAt.column && column <= at.column + at.length
 }
 
 function soundEntries(

@@ -84,7 +84,7 @@ export const examples: Readonly<Record<string, string>> = {
   "SHP08": "device: {name: Lamp, currency: EUR, start: 2026-02-02}\npeople: [ana, ben]\nparts:\n  cover:\n    kind: machined\n    material: brass\n    route: {deburr: {time: 10 min}}\n",
   "SHP09": "device: {name: Lamp, currency: EUR, start: 2026-02-02}\nassembly:\n  steps:\n    - {put: cover, by: scew}\n    - {put: base, by: welding}\n",
   "SHP10": "device: {name: Lamp, currency: EUR, start: 2026-02-02}\nparts:\n  cover: {kind: machind}\n  base: {kind: forged, material: steel}\n",
-  "SHP11": "device: {name: Lamp, currency: EUR, start: 2026-02-02}\nparts:\n  cover: {kind: bought, qty: -1}\n  base: {kind: bought, qty: 1.5}\n",
+  "SHP11": "device:\n  name: Desk lamp\n  qty: -3\n  currency: EUR\n\npeople:\n  ana: {hours: {mon: \"19:00-22:00\"}}\n\nwork:\n  drawing: {time: 40}\n",
   "SHP12": "device: {name: Lamp, currency: EUR, start: 2026-02-02}\nparts:\n  cover: {kind: bought, note: \"\"}\n",
   "SHP13": "device: {name: Lamp, currency: Euro, start: 2026-02-02}\n",
   "SHP14": "device: {name: Lamp, currency: EUR, start: 2026-02-02}\nparts:\n  cover: {kind: machined, material: brass, route: []}\n",

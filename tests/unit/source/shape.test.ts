@@ -36,7 +36,7 @@ describe('the shape of a project', () => {
 
   it('gives one message for one cause where a name or a map may stand', () => {
     const step = (after: string): string[] => found(`assembly:\n  steps:\n    - {put: a, after: ${after}}\n`)
-    expect(step('[{stp: b}]').map((each) => each.slice(0, 10))).toEqual(['4:24 SHP02', '4:25 SHP01'])
+    expect(step('[{stp: b}]').map((each) => each.slice(0, 10))).toEqual(['4:25 SHP01'])
     expect(step('[{step: b, lag: 2 h}, c]')).toEqual([])
     expect(step('[5]')).toEqual(['4:24 SHP04 `after` must be a text, `5` is a number'])
     expect(step('[[b]]')).toHaveLength(1)
