@@ -45,6 +45,9 @@ export type DimensionName = keyof typeof named
 /** Every named dimension. */
 export const dimensionNames = Object.keys(named) as readonly DimensionName[]
 
+/** Whether a word names a dimension. */
+export const isDimensionName = (word: string): word is DimensionName => Object.hasOwn(named, word)
+
 const made: ReadonlyMap<DimensionName, Dims> = new Map(
   dimensionNames.map((name) => [name, dims(named[name][0])]),
 )

@@ -98,6 +98,10 @@ export interface Machine extends Placed {
   readonly capacity: number
   /** People who may use it; everybody where silent, in source order. */
   readonly users: readonly string[]
+  /** Along X, Y and Z. */
+  readonly travel: readonly [Quantity, Quantity, Quantity] | null
+  /** `slowest`, `fastest` and `power` of the spindle, where they are said. */
+  readonly spindle: ReadonlyMap<string, Quantity>
   readonly prints: 'vat' | 'filament' | null
   /** mm3 per second. */
   readonly deposits: Quantity | null
@@ -113,7 +117,6 @@ export interface Tool extends Placed {
 
 /** A cutter with its life and what is here. */
 export interface Cutter extends Placed {
-  readonly diameter: Quantity | null
   readonly have: number
   /** Seconds of cutting. */
   readonly life: ThreePoint | null
@@ -122,6 +125,8 @@ export interface Cutter extends Placed {
   readonly offers: readonly Offer[]
   /** Further facts as typed, for the route sheet: key and text. */
   readonly facts: ReadonlyMap<string, string>
+  /** Those of them that are quantities, by key: `diameter`, `reach`. */
+  readonly numbers: ReadonlyMap<string, Quantity>
 }
 
 /** What parts are made of, and the forms it is bought in. */
@@ -290,7 +295,18 @@ export interface Routed {
   readonly lot: number | null
   readonly features: readonly Feature[]
   readonly model: string | null
+  /** Volume, area and box as stated; `null`: nothing was. */
+  readonly finished: Finished | null
   readonly route: readonly RouteStep[]
+}
+
+/** Size of a finished part, as far as it is stated. */
+export interface Finished {
+  /** mm3. */
+  readonly volume: Quantity | null
+  /** mm2. */
+  readonly area: Quantity | null
+  readonly box: readonly [Quantity, Quantity, Quantity] | null
 }
 
 /** Made by hand or machine along a route. */
@@ -333,6 +349,8 @@ export interface PrintedWay extends Routed {
   readonly job: PrintJob
   /** mm3 of material for one piece. */
   readonly volume: Quantity | null
+  /** Layer height, mm. */
+  readonly layer: Quantity | null
   readonly plate: string | null
 }
 
@@ -347,8 +365,10 @@ export interface Plate extends Placed {
 /** A board: bought bare or stuffed, then soldered. */
 export interface BoardWay extends Routed {
   readonly kind: 'board'
-  readonly outline: string | null
+  /** Length and width. */
+  readonly outline: readonly [Quantity, Quantity] | null
   readonly layers: number | null
+  readonly thickness: Quantity | null
   readonly offers: readonly Offer[]
   readonly places: readonly Count[]
   /** Soldering one board. */
@@ -434,6 +454,8 @@ export interface Operation extends Labour {
   readonly features: readonly string[]
   /** Every other key as typed, in source order, for the route sheet. */
   readonly facts: ReadonlyMap<string, string>
+  /** Those of them that are quantities, by key. */
+  readonly numbers: ReadonlyMap<string, Quantity>
   readonly check: string | null
   readonly note: string | null
 }

@@ -1,4 +1,4 @@
-import type { Demand, Part, Project, Size, Way } from '../model/project.ts'
+import type { BoardWay, Demand, Part, Project, Size, Way } from '../model/project.ts'
 
 /** How a part comes to be, in plain words. */
 export const kindWords: Readonly<Record<Way['kind'], string>> = {
@@ -50,13 +50,18 @@ export function saySource({ way }: Part, demand: Demand): string {
 
 /** What describes a part: as written, and what a board or a drawing adds. */
 export function sayTechnical({ description, drawing, way, mass }: Part): string {
-  const board =
-    way.kind === 'board'
-      ? [way.outline, way.layers === null ? null : `${way.layers} layers`].filter((each) => each !== null)
-      : []
+  const board = way.kind === 'board' ? sayBoard(way) : []
   const sheet = drawing === null ? [] : [`drawing ${drawing}`]
   const all = [...(description === null ? [] : [description]), ...board, ...sheet]
   return [...all, ...(mass === null ? [] : [mass.text])].join(', ')
+}
+
+function sayBoard({ outline, layers, thickness }: BoardWay): readonly string[] {
+  return [
+    outline === null ? null : `${outline[0].text} x ${outline[1].text}`,
+    layers === null ? null : `${layers} layers`,
+    thickness === null ? null : `${thickness.text} thick`,
+  ].filter((each) => each !== null)
 }
 
 /** Remarks of a part: note, way taken, tries. */

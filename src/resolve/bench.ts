@@ -12,6 +12,7 @@ import { entries, field, type Spot } from '../source/spot.ts'
 import type { Context } from './context.ts'
 import { dayAt, dayPatternAt, hoursAt, timeOfDayAt } from './hours.ts'
 import { nameAt } from './names.ts'
+import { numbersAt } from './numbers-at.ts'
 import { knownCurrency, offersAt, worthAt } from './offers.ts'
 import {
   certain,
@@ -21,6 +22,7 @@ import {
   moneyIn,
   quantityAt,
   ratioAt,
+  sizeAt,
   threePointAt,
   words,
 } from './reading.ts'
@@ -65,6 +67,8 @@ export function machineAt(context: Context, id: string, spot: Spot<MachineSource
   const known = usersKnown(context, field(spot, 'users'))
   if (known && users.length === 0 && context.people.length > 0)
     context.report(cal.machineWithoutUser, (field(spot, 'users') ?? spot).at, { machine: id })
+  const travel = sizeAt(context, 'travel', field(spot, 'travel'), 3)
+  const spindle = field(spot, 'spindle')
   return {
     id,
     at: spot.keyAt,
@@ -72,6 +76,8 @@ export function machineAt(context: Context, id: string, spot: Spot<MachineSource
     rate: hourlyRate(context, 'rate', field(spot, 'rate')),
     capacity: field(spot, 'capacity')?.value ?? 1,
     users,
+    travel: travel && [travel[0]!, travel[1]!, travel[2]!],
+    spindle: spindle ? numbersAt(context, '#/$defs/machine/properties/spindle', spindle) : new Map(),
     prints: field(spot, 'prints')?.value ?? null,
     deposits: quantityAt(context, 'deposits', field(spot, 'deposits'), 'volume per time', 'above 0'),
     note: words(field(spot, 'note')),
@@ -99,12 +105,12 @@ export function cutterAt(context: Context, id: string, spot: Spot<CutterSource>)
   return {
     id,
     at: spot.keyAt,
-    diameter: quantityAt(context, 'diameter', field(spot, 'diameter'), 'length', 'above 0'),
     have: field(spot, 'have')?.value ?? 1,
     life: threePointAt(context, 'life', field(spot, 'life'), 'time', 'above 0'),
     worth: worthAt(context, field(spot, 'worth')),
     offers: offersAt(context, id, field(spot, 'offers')),
     facts: new Map(facts),
+    numbers: numbersAt(context, '#/$defs/cutter', spot, cutterKeys),
   }
 }
 

@@ -30,7 +30,7 @@ import { machineNamed } from './labour.ts'
 import { stockAt } from './materials.ts'
 import { countAt, nameAt } from './names.ts'
 import { offersAt, worthAt } from './offers.ts'
-import { listed, quantityAt, ratioAt, threePointAt, words } from './reading.ts'
+import { listed, quantityAt, ratioAt, sizeAt, threePointAt, words } from './reading.ts'
 import { operationAt, routeAt } from './routes.ts'
 import { aftersAt } from './targets.ts'
 
@@ -50,6 +50,19 @@ function featuresAt(spot: Spot<RoutedSource>): readonly Feature[] {
     : []
 }
 
+function finishedAt(
+  context: Context,
+  spot: Spot<NonNullable<MachinedWaySource['finished']>> | null,
+): Routed['finished'] {
+  if (!spot) return null
+  const box = sizeAt(context, 'box', field(spot, 'box'), 3)
+  return {
+    volume: quantityAt(context, 'volume', field(spot, 'volume'), 'volume', 'above 0'),
+    area: quantityAt(context, 'area', field(spot, 'area'), 'area', 'above 0'),
+    box: box && [box[0]!, box[1]!, box[2]!],
+  }
+}
+
 function routedAt(context: Context, part: string, spot: Spot<RoutedSource>): Routed {
   const model = field(spot, 'model')
   if (model) context.report(prc.notComputed, model.at, { what: `the mesh \`${model.text}\`` })
@@ -57,6 +70,7 @@ function routedAt(context: Context, part: string, spot: Spot<RoutedSource>): Rou
     lot: field(spot, 'lot')?.value ?? null,
     features: featuresAt(spot),
     model: words(model),
+    finished: finishedAt(context, field(spot as Spot<MachinedWaySource>, 'finished')),
     route: routeAt(context, part, field(spot, 'route')),
   }
 }
@@ -103,6 +117,7 @@ function printed(context: Context, part: string, spot: Spot<PrintedWaySource>): 
     kind: 'printed',
     job: jobAt(context, spot),
     volume: quantityAt(context, 'volume', field(spot, 'volume'), 'volume', 'above 0'),
+    layer: quantityAt(context, 'layer', field(spot, 'layer'), 'length', 'above 0'),
     plate: nameAt(context.names, context.report, field(spot, 'plate'), ['plate']),
     ...routedAt(context, part, spot),
   }
@@ -113,10 +128,12 @@ function board(context: Context, part: string, spot: Spot<BoardWaySource>): Boar
   const placements = field(spot, 'placements')
   if (placements)
     context.report(prc.notComputed, placements.at, { what: `the placement file \`${placements.text}\`` })
+  const outline = sizeAt(context, 'outline', field(spot, 'outline'), 2)
   return {
     kind: 'board',
-    outline: words(field(spot, 'outline')),
+    outline: outline && [outline[0]!, outline[1]!],
     layers: field(spot, 'layers')?.value ?? null,
+    thickness: quantityAt(context, 'thickness', field(spot, 'thickness'), 'length', 'above 0'),
     offers: offersAt(context, part, field(spot, 'offers')),
     places: listed(field(spot, 'places')).flatMap((one): readonly Count[] =>
       [countAt(context.names, context.report, one) ?? []].flat(),

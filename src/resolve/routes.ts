@@ -17,6 +17,7 @@ import { entries, field, type Spot } from '../source/spot.ts'
 import type { Context } from './context.ts'
 import { fixtureNamed, labourAt, machineNamed, toolNamed, warnNearMiss } from './labour.ts'
 import { nameAt } from './names.ts'
+import { numbersAt } from './numbers-at.ts'
 import { offerAt } from './offers.ts'
 import { certain, listed, threePointAt, words } from './reading.ts'
 import { targetsAt } from './targets.ts'
@@ -69,6 +70,10 @@ function timeOf(
   return null
 }
 
+/** Where the schemas describe an operation of a kind. */
+const definitionOf = ({ key, place }: Process): string =>
+  `#/$defs/${place === 'machine' ? 'operation' : 'routeItem'}/properties/${key}`
+
 /** One operation of a kind, with what its process fills in. `machine` is the setup's. */
 export function operationAt(
   context: Context,
@@ -97,6 +102,7 @@ export function operationAt(
     fixture: fixtureNamed(context, field(keys, 'fixture')),
     features,
     facts: new Map(facts),
+    numbers: numbersAt(context, definitionOf(process), keys, readElsewhere),
     check: words(field(keys, 'check')),
     note: words(field(keys, 'note')),
   }

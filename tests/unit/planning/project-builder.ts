@@ -110,7 +110,7 @@ export function anOffer(
   }
 }
 
-const noRoute = { lot: null, features: [], model: null, route: [] }
+const noRoute = { lot: null, features: [], model: null, finished: null, route: [] }
 
 /** A bought part, unless `way` says otherwise. */
 export function aPart(id: string, offers: readonly Offer[], facts: Partial<Part> = {}): Part {
@@ -140,7 +140,16 @@ export function aPart(id: string, offers: readonly Offer[], facts: Partial<Part>
 }
 
 export function aBoard(offers: readonly Offer[]): Part['way'] {
-  return { kind: 'board', ...noRoute, offers, outline: null, layers: 2, places: [], solder: null }
+  return {
+    kind: 'board',
+    ...noRoute,
+    offers,
+    outline: null,
+    layers: 2,
+    thickness: null,
+    places: [],
+    solder: null,
+  }
 }
 
 export function machined(
@@ -203,6 +212,7 @@ export function printed(
     ...noRoute,
     job,
     volume: volume === null ? null : mm3(volume),
+    layer: null,
     plate: null,
     ...facts,
   }
@@ -216,12 +226,12 @@ export function aCutter(id: string, facts: Partial<Cutter> = {}): Cutter {
   return {
     id,
     at: here,
-    diameter: null,
     have: 0,
     life: null,
     worth: null,
     offers: [],
     facts: new Map(),
+    numbers: new Map(),
     ...facts,
   }
 }
@@ -238,6 +248,8 @@ export function aMachine(id: string, rate: string | number): Machine {
     rate: frac(rate),
     capacity: 1,
     users: [],
+    travel: null,
+    spindle: new Map(),
     prints: null,
     deposits: null,
     note: null,
@@ -266,6 +278,7 @@ export function anOperation(
     fixture: null,
     features: [],
     facts: new Map(),
+    numbers: new Map(),
     check: null,
     note: null,
     ...facts,

@@ -53,7 +53,19 @@ export function person(id: string, open: Hours | null, setUp = 0, cleanUp = 0): 
 }
 
 export function machine(id: string, open: Hours | null, capacity = 1, users: string[] = []): Machine {
-  return { id, at: here, hours: open, rate: zero, capacity, users, prints: null, deposits: null, note: null }
+  return {
+    id,
+    at: here,
+    hours: open,
+    rate: zero,
+    capacity,
+    users,
+    travel: null,
+    spindle: new Map(),
+    prints: null,
+    deposits: null,
+    note: null,
+  }
 }
 
 export function vendor(id: string, facts: Partial<Vendor> = {}): Vendor {
