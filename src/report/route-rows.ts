@@ -90,9 +90,7 @@ function sayClamping(project: Project, step: SetupStep): string {
 function sayCutter(project: Project, id: string): string {
   const cutter = project.cutters.get(id)
   const facts = [...(cutter?.facts ?? [])].map(([key, said]) => sayFact(key, said))
-  const across = cutter?.diameter && !cutter.facts.has('diameter') ? [cutter.diameter.text] : []
-  const all = [...across, ...facts]
-  return all.length === 0 ? id : `${id} (${all.join(', ')})`
+  return facts.length === 0 ? id : `${id} (${facts.join(', ')})`
 }
 
 /** Of what it is made, and remarks, speak for themselves. */
