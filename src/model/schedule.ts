@@ -24,6 +24,8 @@ export interface ScheduledTask {
   /** Latest start and finish that keep the plan's finish. */
   readonly latestStart: Instant
   readonly latestFinish: Instant
+  /** The latest start that keeps the plan's finish by links and hours alone, whoever and whatever is busy left out. */
+  readonly latestAlone: Instant
   /** Plain critical path: calendars kept, capacities dropped. */
   readonly earlyStart: Instant
   readonly earlyFinish: Instant

@@ -3,6 +3,7 @@ import type { Results } from '../model/results.ts'
 import type { PlanTask } from '../model/tasks.ts'
 import { cautionRows } from './caution-rows.ts'
 import type { Block, Column, Row } from './cells.ts'
+import { footOf } from './foot-of.ts'
 import { line, sayMinutes, text } from './make-cells.ts'
 import { noWayBack } from './no-way-back.ts'
 import { type Planned, plannedFor, sayDays, sayEach } from './planned-days.ts'
@@ -49,7 +50,7 @@ export const assemblySheet: SheetMaker = (told) => {
     freeze: null,
     guarded: true,
     group: 'assembly',
-    foot: `${results.project.device.name}: assembly`,
+    foot: footOf(results.project.device),
   }
 }
 
@@ -98,6 +99,7 @@ function contents({ results }: Told, lists: readonly Checklist[], wide: number):
       : 'A checklist for each assembly, in the order of doing. One step is one action: read the lines above it first, tick the box of the device when it is done.'
   const rows = lists.map(
     ({ name, pieces, planned, steps }): Row => ({
+      ruled: true,
       cells: [
         text(name, { span: 2, link: `assembly/${name}` }),
         text(`${pieces} to put together, ${steps.length} ${steps.length === 1 ? 'step' : 'steps'} each`),
@@ -129,11 +131,13 @@ function contents({ results }: Told, lists: readonly Checklist[], wide: number):
 function listBlocks(results: Results, list: Checklist, wide: number): readonly Block[] {
   const { name, pieces } = list
   const columns = [...leadingColumns, ...boxHeads(pieces)]
+  const section = { continued: `${name}, continued`, whole: true }
   return [
-    { kind: 'rows', id: `assembly/${name}/head`, rows: headRows(results, list, wide) },
+    { kind: 'rows', id: `assembly/${name}/head`, section, rows: headRows(results, list, wide) },
     {
       kind: 'table',
       id: `assembly/${name}/steps`,
+      section,
       columns,
       rows: bodyRows(results, list),
       totals: [],
@@ -156,7 +160,7 @@ function headRows(results: Results, list: Checklist, wide: number): readonly Row
   const part = plan.of === null ? null : project.parts.get(plan.of)
   const identity = part
     ? [part.number, part.revision === null ? null : `revision ${part.revision}`]
-    : [project.device.revision === null ? null : `revision ${project.device.revision}`]
+    : [project.device.revision]
   const tools = [...new Set(steps.flatMap(({ tool, machine }) => [tool?.text ?? machine ?? []].flat()))]
   const fixtures = [...new Set(steps.flatMap(({ fixture }) => fixture ?? []))]
   const whole = (cautions.assemblies.get(plan.of ?? '') ?? []).filter((one) => one.steps.length === 0)
@@ -165,7 +169,7 @@ function headRows(results: Results, list: Checklist, wide: number): readonly Row
     .reduce((sum, { minutes }) => sum + minutes, 0)
   return [
     blockTitle(name, `assembly/${name}`, wide),
-    ...fact('Number', identity.filter((one) => one !== null).join(', '), wide),
+    ...fact(part ? 'Number' : 'Revision', identity.filter((one) => one !== null).join(', '), wide),
     ...fact('How many', `${pieces}`, wide),
     ...fact('Parts for one', partsOfOne(plan), wide),
     ...fact('Tools', tools.join('; '), wide),

@@ -143,6 +143,7 @@ function cartsOf(results: Results): readonly ReportCart[] {
       vendor: cart.vendor,
       order: formatInstant(at('order').start),
       latest: formatInstant(at('order').latestStart),
+      latestAlone: formatInstant(at('order').latestAlone),
       arrives: formatInstant(at('delivery').finish),
       total: amountOf({ known: cart.known, unknown: cart.unknown }, money.digits),
       lines: cart.lines.map((line) => ({

@@ -9,21 +9,11 @@ import { cartCell, cartShares, lineNames } from './line-names.ts'
 import { blank, count, type More, money, number, text, tick } from './make-cells.ts'
 
 /** Widths of the sheet of orders, column by column. */
-export const orderWidths = [26, 13, 8, 8, 17, 12, 11, 11, 10, 10, 10, 10, 11, 11, 10, 13, 8] as const
+export const orderWidths = [24, 11, 7, 7, 15, 11, 11, 10, 9, 9, 9, 9, 9, 10, 10, 10, 5] as const
 
 const heads = [
   ['What', 'Order code', 'Needed', 'Bought', 'Why so many, note', 'Unit price', 'Goods as priced', 'Goods'],
-  [
-    'Freight',
-    'Least order made up',
-    'Duty',
-    'Tax',
-    'Clearance',
-    'Landed',
-    'Value up to here',
-    'Open',
-    'Here',
-  ],
+  ['Freight', 'To least order', 'Duty', 'Tax', 'Clearance', 'Landed', 'Value up to here', 'Open', 'Here'],
 ].flat()
 
 const columns: readonly Column[] = heads.map((head, at) => {

@@ -42,7 +42,8 @@ export type Format =
   | { readonly as: 'price'; readonly currency: string; readonly digits: number; readonly least?: number }
   | { readonly as: 'percent'; readonly digits: number }
   | { readonly as: 'day' }
-  | { readonly as: 'instant' }
+  /** `short` leaves the year out, where dates stand close together and the year stands near. */
+  | { readonly as: 'instant'; readonly short?: boolean }
   | { readonly as: 'minutes' }
   | { readonly as: 'hours' }
 
@@ -70,7 +71,7 @@ export type Value =
   | { readonly type: 'text'; readonly text: string }
   | { readonly type: 'number'; readonly value: number; readonly format: Format }
   | { readonly type: 'day'; readonly day: Day }
-  | { readonly type: 'instant'; readonly instant: Instant }
+  | { readonly type: 'instant'; readonly instant: Instant; readonly short?: boolean }
   | { readonly type: 'unknown'; readonly text: string }
   | { readonly type: 'empty' }
 
@@ -109,6 +110,8 @@ export interface Column {
   /** Width in characters of the base font. */
   readonly width: number
   readonly align?: 'left' | 'right' | 'center'
+  /** A narrow column of a chart drawn in cells: its head is small, and cells without a mark need no look. */
+  readonly chart?: boolean
 }
 
 /** One row of finished cells. */
@@ -120,16 +123,27 @@ export interface Row {
   readonly pageBreak?: boolean
   /** Keep this row together with the next on a printed page. */
   readonly keep?: boolean
+  /** Of free rows: has a rule below, as the rows of a table have. */
+  readonly ruled?: boolean
+}
+
+/** How blocks run over printed pages: neighbours that say the same are one section. */
+export interface Section {
+  /** What a page begins with that the section runs on to, e.g. `motor block, continued`; a table's heads follow. */
+  readonly continued: string
+  /** Kept on one page where it fits on one. */
+  readonly whole: boolean
 }
 
 /** A block of a sheet. Blocks stand one below the other and share the sheet's columns. */
 export type Block =
   /** Free rows: titles, sentences, pairs. A text cell with `span` wraps over that many columns. */
-  | { readonly kind: 'rows'; readonly id: string; readonly rows: readonly Row[] }
+  | { readonly kind: 'rows'; readonly id: string; readonly section?: Section; readonly rows: readonly Row[] }
   /** A headed table. `totals` rows are outside the filter. */
   | {
       readonly kind: 'table'
       readonly id: string
+      readonly section?: Section
       readonly columns: readonly Column[]
       readonly rows: readonly Row[]
       readonly totals: readonly Row[]

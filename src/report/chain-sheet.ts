@@ -1,5 +1,6 @@
 import type { Results } from '../model/results.ts'
 import type { Block, Column, Row } from './cells.ts'
+import { footOf } from './foot-of.ts'
 import { instant, line, minutes, text } from './make-cells.ts'
 import { sayBecause, sayTask } from './say-because.ts'
 import { sayGap } from './say-gap.ts'
@@ -27,7 +28,7 @@ export const chainSheet: SheetMaker = ({ results }) => ({
   freeze: { block: 'chain', columns: 0 },
   guarded: true,
   group: 'time',
-  foot: `${results.project.device.name}: what sets the date`,
+  foot: footOf(results.project.device),
 })
 
 function top({ schedule, project }: Results): Block {

@@ -3,7 +3,7 @@ import type { Person } from '../model/project.ts'
 import type { Results } from '../model/results.ts'
 
 /** Most columns of the chart: more do not fit across a page. */
-const mostColumns = 60
+const mostColumns = 40
 const letters = ['M', 'T', 'W', 'T', 'F', 'S', 'S'] as const
 
 /** One column of the chart. */
@@ -24,15 +24,18 @@ export interface ChartScale {
   readonly months: readonly { readonly label: string; readonly columns: number }[]
 }
 
-/** Columns from the project's start to its finish: half days, days, or so many weeks that they fit across a page. */
+/** Columns from the project's start to its finish: half days, days, two days, or so many weeks that they fit across a page. */
 export function chartScale({ project, schedule }: Results): ChartScale {
   const first = project.device.start
   const last = Math.max(first, dayOf(schedule.finish - 1))
   const days = last - first + 1
   const people = [...project.people.values()]
   const wanted = project.device.wanted?.day ?? null
-  if (days * 2 <= 40) return scaleOf(first, days * 2, minutesPerDay / 2, 'half a day', people, wanted)
-  if (days <= mostColumns) return scaleOf(first, days, minutesPerDay, 'a day', people, wanted)
+  const cut = (step: number, says: string): ChartScale =>
+    scaleOf(first, Math.ceil((days * minutesPerDay) / step), step, says, people, wanted)
+  if (days * 2 <= mostColumns) return cut(minutesPerDay / 2, 'half a day')
+  if (days <= mostColumns) return cut(minutesPerDay, 'a day')
+  if (days <= mostColumns * 2) return cut(minutesPerDay * 2, 'two days from the day shown')
   const monday = first - weekday(first)
   const weeks = Math.ceil((last - monday + 1) / 7)
   const each = Math.ceil(weeks / mostColumns)

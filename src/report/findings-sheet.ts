@@ -1,11 +1,15 @@
 import type { Place } from '../base/place.ts'
 import type { Diagnostic } from '../diagnostics/message.ts'
 import { type Assumption, assumptionsOf } from './assumptions.ts'
-import type { Block, Column, Row } from './cells.ts'
+import type { Block, Column, Row, Section } from './cells.ts'
+import { footOf } from './foot-of.ts'
 import { line, text, tick } from './make-cells.ts'
 import type { SheetMaker } from './sheets.ts'
 
-const widths = [10, 30, 30, 60, 52, 6]
+const widths = [10, 26, 26, 64, 56, 6]
+
+const givenWords = 'What the plan takes as given'
+const foundWords = (count: number): string => `What was found: ${count}`
 
 /** What was found that deserves a look, and what the plan takes as given. */
 export const findingsSheet: SheetMaker = ({ results, findings }) => ({
@@ -13,14 +17,16 @@ export const findingsSheet: SheetMaker = ({ results, findings }) => ({
   widths,
   blocks: [
     top(results.project.device.name),
-    heading(
-      'findings',
-      `What was found: ${findings.length}`,
-      findings.length === 0 ? 'Nothing was found.' : '',
-    ),
-    ...table('found', ['Code', 'Where', 'Level', 'What', 'What mends it', 'Seen'], findings.map(findingRow)),
-    heading('assumptions', 'What the plan takes as given', ''),
+    heading('findings', foundWords(findings.length), findings.length === 0 ? 'Nothing was found.' : ''),
     ...table(
+      foundWords(findings.length),
+      'found',
+      ['Code', 'Where', 'Level', 'What', 'What mends it', 'Seen'],
+      findings.map(findingRow),
+    ),
+    heading('assumptions', givenWords, ''),
+    ...table(
+      givenWords,
       'given',
       ['Kind', 'About', 'Where', 'What is taken', 'What settles it', 'Seen'],
       assumptionsOf(results).map(assumptionRow),
@@ -30,7 +36,7 @@ export const findingsSheet: SheetMaker = ({ results, findings }) => ({
   freeze: null,
   guarded: true,
   group: 'notes',
-  foot: `${results.project.device.name}: findings`,
+  foot: footOf(results.project.device),
 })
 
 function top(device: string): Block {
@@ -44,18 +50,26 @@ function top(device: string): Block {
   }
 }
 
+/** The heads of a list are said again where it runs on. */
+const sectionOf = (words: string): Section => ({ continued: `${words}, continued`, whole: false })
+
 function heading(id: string, words: string, note: string): Block {
   const head: Row = {
     keep: true,
     cells: [text(words, { role: 'heading', span: widths.length, name: `${id}/head` })],
   }
-  return { kind: 'rows', id, rows: note === '' ? [head] : [head, line(note, widths.length, 'note')] }
+  return {
+    kind: 'rows',
+    id,
+    section: sectionOf(words),
+    rows: note === '' ? [head] : [head, line(note, widths.length, 'note')],
+  }
 }
 
-function table(id: string, heads: readonly string[], rows: readonly Row[]): readonly Block[] {
+function table(of: string, id: string, heads: readonly string[], rows: readonly Row[]): readonly Block[] {
   if (rows.length === 0) return []
   const columns = heads.map((head, at): Column => ({ head, width: widths[at]! }))
-  return [{ kind: 'table', id, columns, rows, totals: [], filter: false }]
+  return [{ kind: 'table', id, section: sectionOf(of), columns, rows, totals: [], filter: false }]
 }
 
 /** A place as an editor takes it: file, line, column. */

@@ -1,6 +1,7 @@
 import type { InspectionLine } from '../model/results.ts'
 import type { Block, Cell, Column, Expression, Row } from './cells.ts'
 import { allOf, choose, isEmpty, words } from './expressions.ts'
+import { footOf } from './foot-of.ts'
 import { limitCell } from './inspection-cells.ts'
 import { blank, count, line, ref, text, tick, writeHere } from './make-cells.ts'
 import type { SheetMaker, Told } from './sheets.ts'
@@ -31,7 +32,7 @@ export const inspectionSheet: SheetMaker = (told) => ({
   freeze: told.results.inspection.length > 0 ? { block: 'record', columns: 0 } : null,
   guarded: true,
   group: 'making',
-  foot: `${told.results.project.device.name}: inspection`,
+  foot: footOf(told.results.project.device),
 })
 
 function top({ results }: Told): Block {
@@ -49,7 +50,14 @@ function top({ results }: Told): Block {
       line('Inspection', columns.length, 'title'),
       line(`${device.name}${revision}`, columns.length, 'subtitle'),
       line(says, columns.length, 'note'),
-      { cells: [label('Date'), writeHere(), label('Measured by'), writeHere({ span: 3 })] },
+      {
+        cells: [
+          label('Date'),
+          writeHere(),
+          { ...label('Measured by'), span: 1, align: 'right' },
+          writeHere({ span: 3 }),
+        ],
+      },
     ],
   }
 }

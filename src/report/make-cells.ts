@@ -50,9 +50,19 @@ export function instant(value: Instant, more: More = {}): Cell {
   return { value: { type: 'instant', instant: value }, ...more }
 }
 
+/** A day and time without the year, as `sayShort` writes it. */
+export function shortInstant(value: Instant, more: More = {}): Cell {
+  return { value: { type: 'instant', instant: value, short: true }, ...more }
+}
+
 /** Minutes of work. */
 export function minutes(value: Minutes, more: More = {}): Cell {
   return { value: { type: 'number', value, format: { as: 'minutes' } }, align: 'right', ...more }
+}
+
+/** Minutes shown in hours, for times far longer than a person works at one go. */
+export function hours(value: Minutes, more: More = {}): Cell {
+  return { value: { type: 'number', value: value / 60, format: { as: 'hours' } }, align: 'right', ...more }
 }
 
 /** A box to tick. */

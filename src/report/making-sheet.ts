@@ -2,7 +2,8 @@ import type { Part, RouteStep } from '../model/project.ts'
 import type { InspectionLine, Results } from '../model/results.ts'
 import type { PlanTask } from '../model/tasks.ts'
 import { cautionRows } from './caution-rows.ts'
-import type { Block, Cell, Column, Row } from './cells.ts'
+import type { Block, Cell, Column, Row, Section } from './cells.ts'
+import { footOf } from './foot-of.ts'
 import { limitCell } from './inspection-cells.ts'
 import { blank, line, text, writeHere } from './make-cells.ts'
 import { type Planned, plannedFor, sayDays, sayEach } from './planned-days.ts'
@@ -54,7 +55,7 @@ export const makingSheet: SheetMaker = (told) => {
     freeze: null,
     guarded: true,
     group: 'making',
-    foot: `${told.results.project.device.name}: making`,
+    foot: footOf(told.results.project.device),
   }
 }
 
@@ -72,6 +73,7 @@ function contents({ results }: Told, sheets: readonly RouteSheet[]): readonly Bl
   ]
   const list = sheets.map(
     ({ name, title, says: pieces, planned }): Row => ({
+      ruled: true,
       cells: [
         text(title, { span: 2, link: name }),
         text(pieces),
@@ -91,6 +93,9 @@ function contents({ results }: Told, sheets: readonly RouteSheet[]): readonly Bl
     ...(sheets.length > 0 ? [{ kind: 'rows', id: 'contents', rows: [head, ...list] } as const] : []),
   ]
 }
+
+/** A route sheet begins a page by itself, and says its name again on the next. */
+const sectionOf = (title: string): Section => ({ continued: `${title}, continued`, whole: true })
 
 /** Print jobs that several parts share. */
 function plateSheets({ results }: Told): readonly RouteSheet[] {
@@ -117,6 +122,7 @@ function plateSheets({ results }: Told): readonly RouteSheet[] {
           {
             kind: 'rows',
             id: `${name}/head`,
+            section: sectionOf(title),
             rows: [
               blockTitle(title, name, wide),
               ...pair('On the plate', loads.map((one) => sayCount(one.id, one.pieces)).join(', '), wide),
@@ -125,16 +131,18 @@ function plateSheets({ results }: Told): readonly RouteSheet[] {
               ...cautionRows(cautions.plates.get(plate.id) ?? [], cautions.deferLine, wide),
             ],
           },
-          table(`${name}/steps`, columns, printRows(results, plate.job, tasks)),
+          table(`${name}/steps`, title, columns, printRows(results, plate.job, tasks)),
         ],
       },
     ]
   })
 }
 
-const table = (id: string, heads: readonly Column[], rows: readonly Row[]): Block => ({
+/** A table of a route sheet. */
+const table = (id: string, of: string, heads: readonly Column[], rows: readonly Row[]): Block => ({
   kind: 'table',
   id,
+  section: sectionOf(of),
   columns: heads,
   rows,
   totals: [],
@@ -156,7 +164,8 @@ function partSheets({ results }: Told): readonly RouteSheet[] {
     if (lotsOf(results, part).length === 0 || (steps.length === 0 && !alone)) return []
     const name = `making/${part.id}`
     const lines = results.inspection.filter(({ of }) => of === part.id)
-    const tests = lines.length > 0 ? [table(`${name}/inspection`, measured, lines.flatMap(measuredRows))] : []
+    const tests =
+      lines.length > 0 ? [table(`${name}/inspection`, part.id, measured, lines.flatMap(measuredRows))] : []
     return [
       {
         name,
@@ -165,7 +174,7 @@ function partSheets({ results }: Told): readonly RouteSheet[] {
         planned: plannedFor(results, ({ subject }) => subject.part === part.id && subject.step === null),
         blocks: [
           partHead(results, part, name),
-          table(`${name}/steps`, columns, stepRows(results, part, steps)),
+          table(`${name}/steps`, part.id, columns, stepRows(results, part, steps)),
           ...tests,
         ],
       },
@@ -178,6 +187,7 @@ function partHead(results: Results, part: Part, name: string): Block {
   return {
     kind: 'rows',
     id: `${name}/head`,
+    section: sectionOf(part.id),
     rows: [
       blockTitle(part.id, name, wide),
       ...routeSheetHead(results, part, wide),
@@ -218,14 +228,14 @@ function measuredRows(one: InspectionLine): readonly Row[] {
   const many = one.pieces > mostMeasured
   const how = one.method === null ? '' : `; check: ${one.method}`
   return Array.from({ length: many ? 1 : one.pieces }, (_, at): Row => {
-    const piece =
-      one.pieces === 1 ? '' : many ? ` (all ${one.pieces} pieces)` : ` (piece ${at + 1} of ${one.pieces})`
+    const piece = many ? `all ${one.pieces} pieces` : `piece ${at + 1} of ${one.pieces}`
+    const says = `${one.requirement}${how}${one.pieces === 1 ? '' : ` (${piece})`}`
     const place: Cell = many ? text('see Inspection', { role: 'note' }) : writeHere()
     return {
       cells: [
         at === 0 ? text(`${one.number}`) : blank(),
         text(one.feature),
-        text(`${one.requirement}${how}${piece}`),
+        text(at === 0 ? says : piece),
         limitCell(one, 'lower', one.unit),
         limitCell(one, 'upper', one.unit),
         place,

@@ -1,5 +1,6 @@
 import { cartFigures } from './cart-figures.ts'
 import type { Block } from './cells.ts'
+import { footOf } from './foot-of.ts'
 import { line } from './make-cells.ts'
 import { hoursTable, ratesTable } from './money-hours.ts'
 import { chargesTable, leftOverTable } from './money-slices.ts'
@@ -15,7 +16,7 @@ export const moneySheet: SheetMaker = ({ results }) => {
   const openToday = (cart: (typeof purchase.carts)[number]): number => cartFigures(cart, currency).open
   return {
     name: 'Money',
-    widths: [30, 28, 13, 14, 13, 13, 11],
+    widths: [30, 27, 13, 17, 12, 13, 10],
     blocks: [
       moneyTop(results),
       viewsBlock(results),
@@ -33,13 +34,22 @@ export const moneySheet: SheetMaker = ({ results }) => {
     freeze: null,
     guarded: true,
     group: 'money',
-    foot: `${project.device.name}: money`,
+    foot: footOf(project.device),
   }
 }
+
+/** Lines of a heading's tables that are worth a page break before them; more run on. */
+const mostWhole = 12
 
 /** Tables that have rows, under a heading; none where all are empty. */
 function headed(words: string, tables: readonly Block[]): Block[] {
   const filled = tables.filter(({ rows }) => rows.length > 0)
   if (filled.length === 0) return []
-  return [{ kind: 'rows', id: `heading ${words}`, rows: [line(words, moneyWide, 'heading')] }, ...filled]
+  const lines = filled.reduce((sum, { rows }) => sum + rows.length, 0)
+  const section = { continued: `${words}, continued`, whole: lines <= mostWhole }
+  const heading = line(words, moneyWide, 'heading')
+  return [
+    { kind: 'rows', id: `heading ${words}`, section, rows: [heading] },
+    ...filled.map((table) => ({ ...table, section })),
+  ]
 }

@@ -67,9 +67,7 @@ function sliceCells({ process, slice }: Charge | LeftOver, source: Source): Cell
   return [
     text(sourceTitle(source)),
     text(processWords[process]),
-    text(`${short(slice.units.valueOf())} of ${short(slice.of.valueOf())}${unitOf(source, slice)}`, {
-      align: 'right',
-    }),
+    text(takes(source, slice), { align: 'right' }),
     { value: { type: 'number', value: share, format: { as: 'percent', digits: 1 } }, align: 'right' },
   ]
 }
@@ -80,9 +78,11 @@ function sourceTitle(source: Source): string {
   return source.title
 }
 
-/** Hours are shared by minutes, but a print job by what is printed. */
-function unitOf(source: Source, { of }: Slice): string {
-  return source.kind === 'hours' && of.equals(source.minutes) ? ' min' : ''
+/** How many of how many units; hours are shared by minutes, but those of a print job by what is printed. */
+function takes(source: Source, { units, of }: Slice): string {
+  const said = `${short(units.valueOf())} of ${short(of.valueOf())}`
+  if (source.kind !== 'hours') return said
+  return of.equals(source.minutes) ? `${said} min` : 'by what is printed'
 }
 
 /** A number in few digits, for reading only. */

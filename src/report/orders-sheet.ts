@@ -8,8 +8,9 @@ import { type CartFigures, cartFigures, sayMark } from './cart-figures.ts'
 import * as formulas from './cart-formulas.ts'
 import { cartTable, missingWords, orderWidths, priceCell } from './cart-table.ts'
 import type { Block, Cell, Row } from './cells.ts'
+import { footOf } from './foot-of.ts'
 import { cartCell, exchangeCell } from './line-names.ts'
-import { blank, count, instant, line, money, number, ref, text, tick, writeHere } from './make-cells.ts'
+import { blank, count, line, money, number, ref, shortInstant, text, tick, writeHere } from './make-cells.ts'
 import { sayClock } from './say-clock.ts'
 import { sayTarget } from './say-target.ts'
 import type { SheetMaker, Told } from './sheets.ts'
@@ -42,7 +43,7 @@ export const ordersSheet: SheetMaker = (told) => {
     freeze: null,
     guarded: true,
     group: 'money',
-    foot: `${results.project.device.name}: orders`,
+    foot: footOf(results.project.device),
   }
 }
 
@@ -51,6 +52,10 @@ function byLatest(results: Results): readonly Cart[] {
   const latest = (cart: Cart): Instant => datesOf(cart, results).latest ?? Number.POSITIVE_INFINITY
   return [...results.purchase.carts].sort((a, b) => latest(a) - latest(b) || (a.id < b.id ? -1 : 1))
 }
+
+/** What the two latest dates of an order keep. */
+const latestWords =
+  'Latest, as planned: later than that the finish moves, with people and machines taken in the plan’s own order; so it is often minutes after the planned time. Latest for the goods alone: how long the wait for them leaves, if other work gives way; then plan again.'
 
 function top({ results }: Told, orders: readonly Order[]): Block {
   const says =
@@ -64,6 +69,7 @@ function top({ results }: Told, orders: readonly Order[]): Block {
       line('Orders', wide, 'title'),
       line(`${results.project.device.name}: what to order, from whom, until when`, wide, 'subtitle'),
       line(says, wide, 'note'),
+      ...(orders.length > 0 ? [line(latestWords, wide, 'note')] : []),
     ],
   }
 }
@@ -90,11 +96,12 @@ function glance(orders: readonly Order[]): Block {
       head('Order', 1),
       head('What is in it', 4),
       head('Order on', 2),
-      head('At the latest', 2),
-      head('Usable from', 3),
-      { ...head('Total', 2), align: 'right' },
+      head('Latest, as planned', 2),
+      head('Latest for the goods alone', 2),
+      head('Usable from', 2),
+      { ...head('Total', 1), align: 'right' },
       head('Of the total', 2),
-      head('Ordered', 1),
+      { ...head('Sent', 1), align: 'center' },
     ],
   }
   return { kind: 'rows', id: 'glance', rows: [heads, ...orders.map(glanceRow)] }
@@ -106,13 +113,15 @@ function glanceRow({ cart, home, number: at, results, figures, ...order }: Order
   const mark = cartCell(cart.id, 'mark')
   const today = sayMark(figures.open, ...missingWords({ cart, home, ...order }))
   return {
+    ruled: true,
     cells: [
       text(`${at}. ${cart.id}`, { role: 'strong', link: `order/${cart.id}` }),
       text(cart.lines.map(({ title }) => title).join(', '), { span: 4 }),
       when(dates.order, 2),
       when(dates.latest, 2, 'strong'),
-      when(dates.usable, 3),
-      money(cart.known, home, { span: 2, live: ref(total) }),
+      when(dates.forGoods, 2),
+      when(dates.usable, 2),
+      money(cart.known, home, { live: ref(total) }),
       text(today, { span: 2, live: ref(mark) }),
       tick(),
     ],
@@ -122,16 +131,17 @@ function glanceRow({ cart, home, number: at, results, figures, ...order }: Order
 function when(moment: Instant | null, span: number, role: 'body' | 'strong' = 'body'): Cell {
   return moment === null
     ? text('no date', { span, role })
-    : instant(moment, { span, role, align: 'left', indent: 1 })
+    : shortInstant(moment, { span, role, align: 'left' })
 }
 
 interface Dates {
   readonly order: Instant | null
   readonly latest: Instant | null
+  readonly forGoods: Instant | null
   readonly usable: Instant | null
 }
 
-/** Planned and latest moment of ordering, and when the goods have come. */
+/** Planned and latest moments of ordering, and when the goods have come. */
 function datesOf(cart: Cart, { network, schedule }: Results): Dates {
   const scheduled = (kind: TaskKind): ScheduledTask | undefined => {
     const task = network.tasks.find((each) => each.kind === kind && each.subject.cart === cart.id)
@@ -141,13 +151,16 @@ function datesOf(cart: Cart, { network, schedule }: Results): Dates {
   return {
     order: order?.start ?? null,
     latest: order?.latestStart ?? null,
+    forGoods: order?.latestAlone ?? null,
     usable: delivery?.finish ?? null,
   }
 }
 
 function orderBlocks(order: Order): Block[] {
   const { cart, number: at } = order
-  const heading = text(`${at}. ${cart.outside ? `Send out: ${cart.id} to ${cart.vendor}` : cart.id}`, {
+  const title = `${at}. ${cart.outside ? `Send out: ${cart.id} to ${cart.vendor}` : cart.id}`
+  const section = { continued: `${title}, continued`, whole: true }
+  const heading = text(title, {
     role: 'heading',
     span: wide,
     name: `order/${cart.id}`,
@@ -160,9 +173,9 @@ function orderBlocks(order: Order): Block[] {
     limitsRow(order),
   ]
   return [
-    { kind: 'rows', id: `order ${at}`, rows: rows.map((row) => ({ ...row, keep: true })) },
-    cartTable(order, order.figures, `lines ${at}`),
-    { kind: 'rows', id: `remark ${at}`, rows: [remarkRow()] },
+    { kind: 'rows', id: `order ${at}`, section, rows: rows.map((row) => ({ ...row, keep: true })) },
+    { ...cartTable(order, order.figures, `lines ${at}`), section },
+    { kind: 'rows', id: `remark ${at}`, section, rows: [remarkRow()] },
   ]
 }
 
@@ -172,16 +185,15 @@ const before = (words: string, span = 1): Cell => text(words, { role: 'label', s
 
 function dateRow({ cart, results }: Order): Row {
   const dates = datesOf(cart, results)
-  const vendor = results.project.vendors.get(cart.vendor)
-  const cutoff = vendor ? `An order before ${sayClock(vendor.cutoff)} counts that day.` : ''
   return {
     cells: [
       label('Order on'),
-      when(dates.order, 3, 'strong'),
-      before('at the latest'),
+      when(dates.order, 2, 'strong'),
+      before('latest, as planned', 2),
       when(dates.latest, 2, 'strong'),
-      text(cutoff, { span: 4 }),
-      before(cart.outside ? 'Back and usable from' : 'Usable from', 2),
+      before('for the goods alone', 2),
+      when(dates.forGoods, 2),
+      before(cart.outside ? 'back and usable from' : 'usable from', 2),
       when(dates.usable, 4, 'strong'),
     ],
   }
@@ -189,14 +201,16 @@ function dateRow({ cart, results }: Order): Row {
 
 function waitRow({ cart, results }: Order): Row {
   const needs = cart.needs.map(sayTarget)
-  const url = results.project.vendors.get(cart.vendor)?.url ?? null
+  const vendor = results.project.vendors.get(cart.vendor)
+  const url = vendor?.url ?? null
+  const cutoff = vendor ? `; an order before ${sayClock(vendor.cutoff)} counts that day` : ''
   const days = `${cart.leadDays} vendor days and ${cart.transitDays} carrier days on the way`
   return {
     cells: [
       label('Waits for'),
-      text(needs.length === 0 ? 'nothing' : needs.join(', '), { span: 6 }),
-      text(cart.outside ? `${days}, each way` : days, { span: 4 }),
-      text(url ?? '', { span: 6, ...(url === null ? {} : { url }) }),
+      text(needs.length === 0 ? 'nothing' : needs.join(', '), { span: 4 }),
+      text(`${days}${cart.outside ? ', each way' : ''}${cutoff}`, { span: 8 }),
+      text(url ?? '', { span: 4, ...(url === null ? {} : { url }) }),
     ],
   }
 }
@@ -251,7 +265,7 @@ function limitsRow(order: Order): Row {
     ({ name: cartCell(cart.id, what), role: 'note' }) as const
   return {
     cells: [
-      text('Goods against the vendor\u2019s limits', { role: 'note' }),
+      text('Goods for these limits', { role: 'note' }),
       number(goods, digits, cart.currency, { ...cell('value'), live: formulas.limitValueOf(order) }),
       text('lines without a price', { role: 'note', span: 3, align: 'right' }),
       count(figures.missing, { ...cell('missing'), live: formulas.missingOf(order) }),

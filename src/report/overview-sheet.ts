@@ -4,6 +4,7 @@ import { assumptionsOf } from './assumptions.ts'
 import type { Block, Cell, CellName, Row } from './cells.ts'
 import { chainPhases, daysBetween } from './chain-phases.ts'
 import { choose } from './expressions.ts'
+import { footOf } from './foot-of.ts'
 import { blank, constant, count, day, instant, line, ref, text } from './make-cells.ts'
 import { datesStale, viewsBlock } from './money-views.ts'
 import { sayShort } from './say-because.ts'
@@ -35,7 +36,7 @@ export const overviewSheet: SheetMaker = (told) => ({
   freeze: null,
   guarded: true,
   group: 'overview',
-  foot: `${told.results.project.device.name}: made with fettle ${told.fettle}`,
+  foot: `${footOf(told.results.project.device)}; made with fettle ${told.fettle}`,
 })
 
 const heading = (words: string): Row => line(words, wide, 'heading')
@@ -162,6 +163,7 @@ interface ToOrder {
   readonly id: string
   readonly start: Instant
   readonly latest: Instant
+  readonly forGoods: Instant
 }
 
 /** Orders by the latest moment that keeps the date. */
@@ -170,7 +172,7 @@ function ordersByDate({ network, schedule }: Results): readonly ToOrder[] {
     .flatMap(({ id, kind, subject }): readonly ToOrder[] => {
       const at = schedule.tasks.get(id)
       return kind === 'order' && subject.cart !== null && at
-        ? [{ id: subject.cart, start: at.start, latest: at.latestStart }]
+        ? [{ id: subject.cart, start: at.start, latest: at.latestStart, forGoods: at.latestAlone }]
         : []
     })
     .sort((a, b) => a.latest - b.latest || a.start - b.start || (a.id < b.id ? -1 : 1))
@@ -180,18 +182,28 @@ function ordersBlock(results: Results): Block {
   const orders = ordersByDate(results)
   const linked = new Set(results.purchase.carts.map(({ id }) => id))
   const rows = orders.slice(0, mostOrders).map(
-    ({ id, start, latest }): Row => ({
+    ({ id, start, latest, forGoods }): Row => ({
       cells: [
         text(id, { span: 2, ...(linked.has(id) ? { link: `order/${id}` } : {}) }),
-        text(`planned ${sayShort(start)}`, { span: 2 }),
-        text(`at the latest ${sayShort(latest)}`, { span: 2, role: 'strong' }),
+        text(sayShort(start)),
+        text(sayShort(latest), { role: 'strong' }),
+        text(sayShort(forGoods), { span: 2 }),
       ],
     }),
   )
   const more = orders.length - rows.length
   const rest = more > 0 ? [line(`and ${more} more, with later dates`, wide, 'note')] : []
   const none = orders.length === 0 ? [line('Nothing has to be ordered.', wide)] : []
-  return { kind: 'rows', id: 'orders', rows: [heading('Order first'), ...rows, ...rest, ...none] }
+  const heads: Row = {
+    keep: true,
+    cells: [
+      blank({ span: 2 }),
+      ...['planned', 'latest, as planned'].map((words) => text(words, { role: 'note' })),
+      text('latest for the goods alone; then plan again', { role: 'note', span: 2 }),
+    ],
+  }
+  const shown = rows.length > 0 ? [heads, ...rows] : none
+  return { kind: 'rows', id: 'orders', rows: [heading('Order first'), ...shown, ...rest] }
 }
 
 function sessionsBlock(results: Results): Block {

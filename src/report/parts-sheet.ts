@@ -4,6 +4,7 @@ import type { Demand } from '../model/project.ts'
 import type { Results } from '../model/results.ts'
 import type { Block, Cell, CellName, Column, Row } from './cells.ts'
 import { sumOf } from './expressions.ts'
+import { footOf } from './foot-of.ts'
 import { blank, count, day, line, money, ref, rounded, text } from './make-cells.ts'
 import { causeCell } from './money-names.ts'
 import { type PlaceCost, placeCosts } from './parts-cost.ts'
@@ -12,24 +13,24 @@ import { kindWords, sayMaterial, sayRemark, saySource, sayTechnical } from './sa
 import type { SheetMaker } from './sheets.ts'
 
 const columns: readonly Column[] = [
-  { head: 'No.', width: 5, align: 'right' },
-  { head: 'Name', width: 26 },
-  { head: 'Part number', width: 11 },
-  { head: 'Rev.', width: 5 },
+  { head: 'No.', width: 4, align: 'right' },
+  { head: 'Name', width: 22 },
+  { head: 'Part number', width: 10 },
+  { head: 'Rev.', width: 4 },
   { head: 'Technical data', width: 24 },
-  { head: 'Kind', width: 10 },
-  { head: 'Material, stock', width: 19 },
-  { head: 'Source', width: 13 },
-  { head: 'In one parent', width: 8, align: 'right' },
-  { head: 'In one device', width: 8, align: 'right' },
-  { head: 'Needed', width: 8, align: 'right' },
-  { head: 'Spares', width: 8, align: 'right' },
-  { head: 'From stock', width: 7, align: 'right' },
-  { head: 'To get', width: 7, align: 'right' },
-  { head: 'Unit cost', width: 11, align: 'right' },
-  { head: 'Cost', width: 11, align: 'right' },
-  { head: 'Ready on', width: 14 },
-  { head: 'Remark', width: 20 },
+  { head: 'Kind', width: 9 },
+  { head: 'Material, stock', width: 16 },
+  { head: 'Source', width: 14 },
+  { head: 'In parent', width: 6, align: 'right' },
+  { head: 'In device', width: 6, align: 'right' },
+  { head: 'Needed', width: 6, align: 'right' },
+  { head: 'Spares', width: 6, align: 'right' },
+  { head: 'From stock', width: 5, align: 'right' },
+  { head: 'To get', width: 5, align: 'right' },
+  { head: 'Unit cost', width: 10, align: 'right' },
+  { head: 'Cost', width: 10, align: 'right' },
+  { head: 'Ready on', width: 13 },
+  { head: 'Remark', width: 15 },
 ]
 
 const wide = columns.length
@@ -50,7 +51,7 @@ export const partsSheet: SheetMaker = ({ results }) => {
     freeze: { block: 'parts', columns: 2 },
     guarded: true,
     group: 'making',
-    foot: `${results.project.device.name}: parts`,
+    foot: footOf(results.project.device),
   }
 }
 

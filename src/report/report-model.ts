@@ -77,9 +77,10 @@ export interface ReportPart {
 export interface ReportCart {
   readonly id: string
   readonly vendor: string
-  /** When the order is placed in the plan, and at the latest. */
+  /** When the order is placed in the plan; at the latest as people and machines are planned; and for the goods alone. */
   readonly order: string
   readonly latest: string
+  readonly latestAlone: string
   readonly arrives: string
   readonly total: Amount
   readonly lines: readonly {

@@ -7,7 +7,7 @@ import { sayCount, sayRange, sayTime, sentences } from './say-time.ts'
 
 const verbs: Readonly<Record<JoiningMethod, string>> = {
   screw: 'Screw',
-  thread: 'Screw by its own thread',
+  thread: 'Screw',
   press: 'Press',
   seat: 'Seat',
   glue: 'Glue',
@@ -36,8 +36,9 @@ function sayDeed(step: Step): string {
   if (!step.put) return what === '' ? capital(step.id) : `${capital(what)}${sayWhere(step, true)}`
   const verb = step.method === null ? 'Put' : verbs[step.method]
   const as = step.instances.length > 0 ? ` (${step.instances.join(', ')})` : ''
+  const own = step.method !== 'thread' ? '' : ` by ${step.put.count === 1 ? 'its' : 'their'} own thread`
   const with_ = step.fasteners.map(({ part, count }) => sayCount(part, count)).join(', ')
-  return `${verb} ${sayCount(step.put.part, step.put.count)}${as}${sayWhere(step, false)}${with_ === '' ? '' : ` with ${with_}`}`
+  return `${verb} ${sayCount(step.put.part, step.put.count)}${as}${sayWhere(step, false)}${own}${with_ === '' ? '' : ` with ${with_}`}`
 }
 
 const capital = (words: string): string => `${words[0]?.toUpperCase() ?? ''}${words.slice(1)}`

@@ -3,19 +3,20 @@ import type { Results } from '../model/results.ts'
 import type { Block, Cell, Column, Mark, Row } from './cells.ts'
 import { chartCells, heldIn, stretchesOf } from './chart-marks.ts'
 import { type ChartScale, chartScale } from './chart-scale.ts'
-import { blank, instant, line, minutes, text } from './make-cells.ts'
+import { footOf } from './foot-of.ts'
+import { blank, hours, line, minutes, shortInstant, text } from './make-cells.ts'
 import type { SheetMaker } from './sheets.ts'
 import { type PlacedTask, type TaskGroup, taskGroups } from './task-groups.ts'
 
 const facts: readonly Column[] = [
-  { head: 'What', width: 40 },
-  { head: 'Who, on what', width: 16 },
-  { head: 'Work', width: 9, align: 'right' },
-  { head: 'Start', width: 20 },
-  { head: 'Finish', width: 20 },
-  { head: 'Latest start', width: 20 },
-  { head: 'Float', width: 10, align: 'right' },
-  { head: 'Critical', width: 8, align: 'center' },
+  { head: 'What', width: 36 },
+  { head: 'Who, on what', width: 13 },
+  { head: 'Work', width: 8, align: 'right' },
+  { head: 'Start', width: 13 },
+  { head: 'Finish', width: 13 },
+  { head: 'Latest start', width: 13 },
+  { head: 'Float', width: 8, align: 'right' },
+  { head: 'C', width: 2, align: 'center' },
 ]
 /** Rows with a chart of their own, and rows at all: beyond this a reader is slow, and a book is no help. */
 const mostCharted = 1_500
@@ -24,7 +25,7 @@ const mostListed = 15_000
 /** Every task under what it is about, with its times and a chart of them. */
 export const scheduleSheet: SheetMaker = ({ results }) => {
   const scale = chartScale(results)
-  const chart = scale.columns.map(({ head }): Column => ({ head, width: 2, align: 'center' }))
+  const chart = scale.columns.map(({ head }): Column => ({ head, width: 1.4, align: 'center', chart: true }))
   const columns = [...facts, ...chart]
   return {
     name: 'Schedule',
@@ -38,7 +39,7 @@ export const scheduleSheet: SheetMaker = ({ results }) => {
     freeze: { block: 'tasks', columns: 1 },
     guarded: true,
     group: 'time',
-    foot: `${results.project.device.name}: schedule`,
+    foot: footOf(results.project.device),
   }
 }
 
@@ -54,7 +55,7 @@ function top({ project, network }: Results, scale: ChartScale): Block {
       { cells: [text('Schedule', { role: 'title', span: facts.length, name: 'top/schedule' })] },
       line(`${project.device.name}: one chart column is ${scale.says}`, facts.length, 'subtitle'),
       line(
-        `Latest start: begun later, the plan's finish is lost, with machines and people as busy as they are planned. Float: open minutes to spare with nobody and nothing else busy. A critical task may still have float up to the hour at which the next one begins.${cut}${chart}`,
+        `Latest start: begun later, the plan's finish is lost, with machines and people as busy as they are planned. Float: open hours to spare with nobody and nothing else busy. C: critical, which may still have float up to the hour at which the next task begins.${cut}${chart}`,
         facts.length,
         'note',
       ),
@@ -64,7 +65,7 @@ function top({ project, network }: Results, scale: ChartScale): Block {
 
 const meanings: readonly (readonly [Mark, string])[] = [
   ['work', 'w: work, someone is at it or near'],
-  ['critical', 'C: critical, on a chain of waits up to the finish'],
+  ['critical', 'C: critical, on a chain of waits to the end'],
   ['unattended', 'u: runs, cures or dries by itself'],
   ['away', 'a: ordered or sent out, on its way'],
   ['held', 'h: machine or fixture kept, nothing moves'],
@@ -127,10 +128,10 @@ function groupRow(results: Results, { label, tasks }: TaskGroup, scale: ChartSca
       text(label, bold),
       blank(),
       minutes(worked, bold),
-      instant(first.start, bold),
-      instant(finish, bold),
-      instant(first.latestStart, bold),
-      minutes(float, bold),
+      shortInstant(first.start, bold),
+      shortInstant(finish, bold),
+      shortInstant(first.latestStart, bold),
+      hours(float, bold),
       criticalCell(tasks.some(({ at }) => at.critical)),
       ...chartCells(scale.columns, stretches),
     ],
@@ -146,10 +147,10 @@ function taskRow(placed: PlacedTask, scale: ChartScale | null): Row {
       text(task.title, { indent: 1 }),
       text(task.delivery?.vendor ?? who),
       task.kind === 'delivery' ? text('') : minutes(task.minutes),
-      instant(at.start),
-      instant(at.finish),
-      instant(at.latestStart),
-      minutes(at.float),
+      shortInstant(at.start),
+      shortInstant(at.finish),
+      shortInstant(at.latestStart),
+      hours(at.float),
       criticalCell(at.critical),
       ...(scale ? chartCells(scale.columns, stretchesOf(placed)) : []),
     ],
@@ -157,5 +158,5 @@ function taskRow(placed: PlacedTask, scale: ChartScale | null): Row {
 }
 
 function criticalCell(critical: boolean): Cell {
-  return text(critical ? 'yes' : '', { role: 'strong', align: 'center' })
+  return text(critical ? 'C' : '', { role: 'strong', align: 'center' })
 }

@@ -2,7 +2,8 @@ import { dayOf, formatInstant, weekday } from '../base/clock.ts'
 import type { Results } from '../model/results.ts'
 import type { Session } from '../model/schedule.ts'
 import type { PlanTask } from '../model/tasks.ts'
-import type { Block, Row } from './cells.ts'
+import type { Block, Column, Row } from './cells.ts'
+import { footOf } from './foot-of.ts'
 import { blank, line, minutes, sayMinutes, text, tick } from './make-cells.ts'
 import { nextCutoff } from './next-cutoff.ts'
 import { sayShort } from './say-because.ts'
@@ -11,19 +12,26 @@ import type { SheetMaker } from './sheets.ts'
 import { startedIn } from './started-in.ts'
 import type { PlacedTask } from './task-groups.ts'
 
-const widths = [5, 14, 9, 42, 20, 38]
-const wide = widths.length
+const columns: readonly Column[] = [
+  { head: 'Done', width: 5, align: 'center' },
+  { head: 'Time', width: 13 },
+  { head: 'Minutes', width: 8, align: 'right' },
+  { head: 'What', width: 42 },
+  { head: 'With', width: 18 },
+  { head: 'Mind', width: 42 },
+]
+const wide = columns.length
 
 /** What is done in each session, in order, with boxes to tick; a new page for each week. */
 export const sessionsSheet: SheetMaker = ({ results }) => ({
   name: 'Sessions',
-  widths,
+  widths: columns.map(({ width }) => width),
   blocks: [top(results), ...sessionBlocks(results)],
   orientation: 'portrait',
   freeze: null,
   guarded: true,
   group: 'time',
-  foot: `${results.project.device.name}: sessions`,
+  foot: footOf(results.project.device),
 })
 
 function top({ project, sessions }: Results): Block {
@@ -51,10 +59,10 @@ interface Bench {
 function sessionBlocks(results: Results): readonly Block[] {
   const tasks = new Map(results.network.tasks.map((task) => [task.id, task]))
   const bench: Bench = { results, tasks, started: startedIn(results) }
-  return results.sessions.map((session, at) => {
+  return results.sessions.flatMap((session, at) => {
     const before = results.sessions[at - 1]
     const newWeek = before !== undefined && weekOf(before) !== weekOf(session)
-    return sessionBlock(bench, session, at + 1, newWeek)
+    return sessionBlocksOf(bench, session, at + 1, newWeek)
   })
 }
 
@@ -64,7 +72,12 @@ const weekOf = ({ open }: Session): number => {
   return (day - weekday(day) - 4) / 7
 }
 
-function sessionBlock(bench: Bench, session: Session, number: number, pageBreak: boolean): Block {
+function sessionBlocksOf(
+  bench: Bench,
+  session: Session,
+  number: number,
+  pageBreak: boolean,
+): readonly Block[] {
   const { person, open, close } = session
   const title = `${number}.  ${sayShort(open)} to ${clockOf(close)}   ${person}`
   const head: Row = {
@@ -72,11 +85,12 @@ function sessionBlock(bench: Bench, session: Session, number: number, pageBreak:
     pageBreak,
     cells: [text(title, { role: 'heading', span: wide, name: `session/${number}` })],
   }
-  return {
-    kind: 'rows',
-    id: `session ${number}`,
-    rows: [head, heads(), ...inOrder(bench, session)],
-  }
+  const section = { continued: `${title}, continued`, whole: true }
+  const rows = inOrder(bench, session)
+  return [
+    { kind: 'rows', id: `session ${number}`, section, rows: [head] },
+    { kind: 'table', id: `work ${number}`, section, columns, rows, totals: [], filter: false },
+  ]
 }
 
 /** Work of the hands and what runs beside it, by time. */
@@ -87,11 +101,6 @@ function inOrder(bench: Bench, session: Session): readonly Row[] {
     row: aloneRow(placed),
   }))
   return [...work, ...alone].sort((a, b) => a.open - b.open).map(({ row }) => row)
-}
-
-function heads(): Row {
-  const names = ['Done', 'Time', 'Minutes', 'What', 'With', 'Mind']
-  return { keep: true, cells: names.map((name) => text(name, { role: 'head' })) }
 }
 
 const clockOf = (instant: number): string => formatInstant(instant).slice(11)
@@ -130,7 +139,8 @@ function orderBy({ project, purchase, schedule }: Results, task: PlanTask): read
   if (!vendor || !at) return []
   const cutoff = nextCutoff(vendor, at.finish)
   const counted = cutoff === null ? [] : [`be out before ${sayShort(cutoff)}`]
-  return [...counted, `latest start that keeps the date: ${sayShort(at.latestStart)}`]
+  const goods = at.latestAlone > at.latestStart ? `, for the goods alone ${sayShort(at.latestAlone)}` : ''
+  return [...counted, `latest, as planned: ${sayShort(at.latestStart)}${goods}`]
 }
 
 function partOf({ schedule }: Results, piece: Piece): readonly string[] {
@@ -145,10 +155,11 @@ function partOf({ schedule }: Results, piece: Piece): readonly string[] {
 
 /** A run beside the work of the hands, or one that goes on when everybody has left. */
 function aloneRow({ task, at }: PlacedTask): Row {
+  const done = dayOf(at.finish) === dayOf(at.start) ? clockOf(at.finish) : sayShort(at.finish)
   const says =
     task.attention === 'nearby'
-      ? `runs meanwhile, somebody stays near; done ${sayShort(at.finish)}`
-      : `goes on by itself, done ${sayShort(at.finish)}`
+      ? `runs meanwhile, somebody stays near; done ${done}`
+      : `goes on by itself, done ${done}`
   return {
     cells: [
       blank(),

@@ -30,7 +30,7 @@ export function summary(report: ReportModel, out: string | null): string {
     `  ${finishLine(report)}`,
     `  cash ${sayAmount(cost.cash, cost.currency)}; charged ${sayAmount(cost.charged, cost.currency)}; left over ${sayAmount(cost.leftOver, cost.currency)}`,
     ...(first
-      ? [`  ${carts.length} carts; the first at the latest: ${first.id}, by ${time(first.latest)}`]
+      ? [`  ${carts.length} carts; order first: ${first.id}, by ${time(first.latest)} as planned`]
       : []),
     `  ${report.tasks.length} tasks in ${report.sessions.length} sessions, ${report.findings.length} findings`,
     ...(out === null ? [] : [`  written to ${out}`]),

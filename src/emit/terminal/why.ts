@@ -23,7 +23,7 @@ function taskLines(report: ReportModel, task: ReportTask): readonly string[] {
   const who = [...task.people, ...(task.machine === null ? [] : [task.machine])].join(', ')
   return [
     `  ${task.title}${task.critical ? ' (critical)' : ''}`,
-    `    ${time(task.start)} to ${time(task.finish)}${who === '' ? '' : `, ${who}`}; at the latest ${time(task.latest)}`,
+    `    ${time(task.start)} to ${time(task.finish)}${who === '' ? '' : `, ${who}`}; latest as planned ${time(task.latest)}`,
     ...task.waitsFor.map(({ says }) => `    ${says}`),
     ...(driving ? [`    sets the finish: ${driving.says}`] : []),
   ]
@@ -47,7 +47,7 @@ function cartLines({ carts, cost }: ReportModel, thing: string): readonly string
       ({ id, vendor, lines }) => id === thing || vendor === thing || lines.some((line) => line.id === thing),
     )
     .flatMap((cart) => [
-      `  cart ${cart.id}: order ${time(cart.order)}, at the latest ${time(cart.latest)}; here ${time(cart.arrives)}; ${sayAmount(cart.total, cost.currency)}`,
+      `  cart ${cart.id}: order ${time(cart.order)}, latest as planned ${time(cart.latest)}, for the goods alone ${time(cart.latestAlone)}; here ${time(cart.arrives)}; ${sayAmount(cart.total, cost.currency)}`,
       ...cart.lines
         .filter((line) => cart.id === thing || line.id === thing)
         .map((line) => `    ${line.quantity} of ${line.title}, ${line.needed} needed`),

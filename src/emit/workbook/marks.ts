@@ -10,8 +10,8 @@ export interface MarkLook {
   readonly font: Partial<Font>
 }
 
-const pale = font(8, { bold: true, color: { argb: colours.paper } })
-const dark = font(8, { bold: true })
+const pale = font(9, { bold: true, color: { argb: colours.paper } })
+const dark = font(9, { bold: true })
 
 function pattern(kind: 'lightUp' | 'gray125'): Fill {
   return {
@@ -35,7 +35,7 @@ export const markLooks: Readonly<Record<Mark, MarkLook>> = {
   unattended: { sign: 'u', fill: pattern('lightUp'), font: dark },
   away: { sign: 'a', fill: pattern('gray125'), font: dark },
   held: { sign: 'h', fill: solid(colours.paper), border: { top: rail, bottom: rail }, font: dark },
-  closed: { sign: '·', fill: solid(colours.mist), font: font(8, { color: { argb: colours.soft } }) },
+  closed: { sign: '·', fill: solid(colours.mist), font: font(9, { color: { argb: colours.soft } }) },
   wanted: {
     sign: '|',
     fill: solid(colours.paper),

@@ -29,7 +29,7 @@ export function formatCode(format: Format): string {
     case 'day':
       return '[$-409]ddd\\ yyyy\\-mm\\-dd'
     case 'instant':
-      return '[$-409]ddd\\ yyyy\\-mm\\-dd\\ hh:mm'
+      return `[$-409]ddd\\ ${format.short ? '' : 'yyyy\\-'}mm\\-dd\\ hh:mm`
     case 'minutes':
       return withUnit('#,##0', 'min')
     case 'hours':
@@ -56,7 +56,8 @@ function withUnit(code: string, unit: string | undefined): string {
 /** The format of a cell's number, `null` where its value is no number. */
 export function formatOf(value: Value): Format | null {
   if (value.type === 'number') return value.format
-  if (value.type === 'day' || value.type === 'instant') return { as: value.type }
+  if (value.type === 'day') return { as: 'day' }
+  if (value.type === 'instant') return { as: 'instant', ...(value.short ? { short: true } : {}) }
   return null
 }
 
@@ -91,7 +92,7 @@ export function shown(cell: Cell): string {
   if (value.type === 'empty') return ''
   const format = formatOf(value)!
   if (format.as === 'day') return 'Wed 2026-02-28'
-  if (format.as === 'instant') return 'Wed 2026-02-28 20:00'
+  if (format.as === 'instant') return format.short ? 'Wed 02-28 20:00' : 'Wed 2026-02-28 20:00'
   return shownNumber(value.type === 'number' ? value.value : 0, format)
 }
 

@@ -32,7 +32,7 @@ export const looks: Readonly<Record<Role, Look>> = {
   total: { font: font(10, { bold: true }), wraps: true },
   note: { font: font(9, { italic: true, color: { argb: colours.soft } }), wraps: true },
   input: { font: font(10), fill: solid(colours.lilac), border: inputBox, wraps: true },
-  tick: { font: font(12), wraps: false },
+  tick: { font: font(11), wraps: false },
   blank: { font: font(10), border: { bottom: edge('thin', colours.ink) }, wraps: true },
   error: { font: font(10, { bold: true, color: { argb: colours.plum } }), wraps: true },
   warning: { font: font(10, { bold: true }), wraps: true },

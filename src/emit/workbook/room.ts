@@ -8,6 +8,7 @@ import { textWidth, wrappedLines } from './text-width.ts'
 const pointsPerCharacter = 5.25
 /** Room that a cell keeps free at its sides, in points, and that one indent step takes. */
 const sidePoints = 5
+const chartSidePoints = 3
 const indentPoints = 7.5
 /** Source: Microsoft, "Excel specifications and limits". */
 const tallestRow = 409
@@ -51,7 +52,8 @@ function leastWidth(row: PlacedRow, placed: PlacedCell): number {
       ? longestWord(placed)
       : ''
   if (text === '') return 0
-  const points = textWidth(text, font.size!, font.bold === true) + sidePoints + indentOf(placed, look)
+  const side = placed.chart ? chartSidePoints : sidePoints
+  const points = textWidth(text, font.size!, font.bold === true) + side + indentOf(placed, look)
   return Math.ceil((points / pointsPerCharacter) * 10) / 10
 }
 
@@ -66,42 +68,41 @@ function indentOf(placed: PlacedCell, look: Look): number {
   return (indentSteps(placed, look) + (formatOf(placed.cell.value) ? 1 : 0)) * indentPoints
 }
 
+/** Height of a row in points, and lines of text of its longest cell. */
+export interface RowSize {
+  readonly height: number
+  readonly lines: number
+}
+
 /**
- * Height of a row in points, for the cell that needs most lines. Readers do not grow rows by themselves, least of all
+ * Size of a row, for the cell that needs most lines. Readers do not grow rows by themselves, least of all
  * under merged cells, so too little would cut text.
  * Gives: at most the tallest row the format knows; text beyond that is cut by the reader.
  */
-export function rowHeight(row: PlacedRow, widths: readonly number[]): number {
-  if (row.stand === 'gap') return gapHeight
-  const needed = row.cells.map((placed) => cellHeight(row, placed, widths))
-  const least = Math.max(15, ...needed) + (row.filtered ? arrowHeight : 0)
-  return Math.min(tallestRow, Math.ceil(least * 4) / 4)
+export function rowSize(row: PlacedRow, widths: readonly number[]): RowSize {
+  if (row.stand === 'gap') return { height: gapHeight, lines: 1 }
+  let [least, most] = [15, 1]
+  for (const placed of row.cells) {
+    const look = lookOf(row, placed)
+    const lines = wraps(placed, look) ? linesOf(placed, look, widths) : 1
+    least = Math.max(least, cellHeight(placed, look, lines))
+    most = Math.max(most, lines)
+  }
+  const height = Math.ceil((least + (row.filtered ? arrowHeight : 0)) * 4) / 4
+  return { height: Math.min(tallestRow, height), lines: most }
 }
 
-/** Lines of text of a row's longest cell. */
-export function rowLines(row: PlacedRow, widths: readonly number[]): number {
-  return row.cells.reduce((most, placed) => Math.max(most, cellLines(row, placed, widths)), 1)
-}
-
-function cellHeight(row: PlacedRow, placed: PlacedCell, widths: readonly number[]): number {
-  const look = lookOf(row, placed)
-  const size = placed.cell.mark ? 8 : look.font.size!
-  const lines = cellLines(row, placed, widths)
-  const lineHeight = size * 1.28
-  const extra = placed.cell.role === 'heading' ? 6 : 4
-  return lines * lineHeight + extra
-}
-
-function cellLines(row: PlacedRow, placed: PlacedCell, widths: readonly number[]): number {
-  const look = lookOf(row, placed)
-  return wraps(placed, look) ? linesOf(placed, look, widths) : 1
+function cellHeight({ cell }: PlacedCell, look: Look, lines: number): number {
+  const size = cell.mark ? 9 : look.font.size!
+  return lines * size * 1.28 + (cell.role === 'heading' ? 6 : 4)
 }
 
 function linesOf(placed: PlacedCell, look: Look, widths: readonly number[]): number {
   const size = look.font.size!
+  const side = placed.chart ? chartSidePoints : sidePoints
   const across = widths
     .slice(placed.column - 1, placed.column - 1 + placed.span)
     .reduce((sum, width) => sum + width, 0)
-  const room = Math.max(size, columnPoints(across) - sidePoints - indentOf(placed, look))
+  const room = Math.max(size, columnPoints(across) - side - indentOf(placed, look))
   return wrappedLines(shown(placed.cell), room, size, look.font.bold === true)
 }

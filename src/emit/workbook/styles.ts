@@ -1,4 +1,5 @@
 import type { Alignment, Style } from 'exceljs'
+import type { Role } from '../../report/cells.ts'
 import { markLooks } from './marks.ts'
 import { formatCode, formatOf } from './number-formats.ts'
 import { colours, edge } from './palette.ts'
@@ -8,8 +9,12 @@ import { type Look, looks, roleOfStand, ruleOfStand } from './roles.ts'
 /** The look of a cell before its mark: by its role, else by what its row is; an input looks like one. */
 export function lookOf(row: PlacedRow, placed: PlacedCell): Look {
   const { role, accepts } = placed.cell
+  if (row.stand === 'head' && placed.chart) return chartHead
   return looks[role ?? (accepts ? 'input' : roleOfStand[row.stand])]
 }
+
+/** Heads of a chart's columns are small, so that the columns can be narrow. */
+const chartHead: Look = { ...looks.head, font: { ...looks.head.font, size: 8 } }
 
 /** Whether a person may type here. */
 export function isInput({ cell }: PlacedCell): boolean {
@@ -50,6 +55,7 @@ function factsOf(row: PlacedRow, placed: PlacedCell, lines: number): string {
     cell.role,
     cell.accepts !== undefined,
     cell.mark,
+    placed.chart,
     cell.indent,
     cell.link !== undefined || cell.url !== undefined,
     cell.value.type,
@@ -68,7 +74,7 @@ function styleOf(row: PlacedRow, placed: PlacedCell, lines: number): Partial<Sty
   return {
     font: mark?.font ?? linkFont(look, placed),
     border: { ...ruleOfStand[row.stand], ...chartGrid(placed), ...look.border, ...mark?.border },
-    alignment: alignmentOf(placed, look, verticalOf(row, lines)),
+    alignment: alignmentOf(placed, look, verticalOf(row, placed.cell.role, lines)),
     protection: { locked: !isInput(placed) },
     ...(fill ? { fill } : {}),
     ...(format ? { numFmt: formatCode(format) } : {}),
@@ -85,12 +91,13 @@ function chartGrid({ cell }: PlacedCell): Partial<Style['border']> {
 }
 
 /**
- * Ruled rows are centred, so that no text touches a rule; running text starts beside its label's first line;
- * heads stand on their rule, unless filter arrows need that place.
+ * Ruled rows are centred, so that no text touches a rule, and reminders in their fill; running text starts beside its
+ * label's first line; heads stand on their rule, unless filter arrows need that place.
  */
-function verticalOf(row: PlacedRow, lines: number): 'top' | 'middle' | 'bottom' {
+function verticalOf(row: PlacedRow, role: Role | undefined, lines: number): 'top' | 'middle' | 'bottom' {
   if (row.stand === 'head') return row.filtered ? 'top' : 'bottom'
-  return row.stand === 'free' && lines > 1 ? 'top' : 'middle'
+  if (role === 'head') return 'bottom'
+  return row.stand === 'free' && role !== 'caution' && lines > 1 ? 'top' : 'middle'
 }
 
 function alignmentOf(

@@ -1,14 +1,28 @@
 /**
- * Widths of letters in em, by class, for the base font and its metric twin; rounded up, so that estimates
- * err to more room. Source: measured on the advance widths of Carlito Regular, common practice otherwise.
+ * Widths of letters in em, by class, for the base font and its metric twin; each class as wide as its widest letter.
+ * Source: measured on the advance widths of Carlito Regular; beyond ASCII common practice, no source.
  */
 const classes: readonly (readonly [string, number])[] = [
-  [" ,.:;'`ijlI|·", 0.27],
-  ['()[]{}-!/\\Jfrt"°', 0.36],
-  ['sczLk?x', 0.46],
-  ['ABCDEFGHKNOPQRSTUVXYZ&', 0.63],
-  ['mMwW@%', 0.87],
+  ["' il", 0.23],
+  [',.I·’j:;', 0.27],
+  ['`()-[]f{}J', 0.32],
+  ['!t°r', 0.35],
+  ['/\\s"z', 0.4],
+  ['Lcx', 0.43],
+  ['kvy?FS|', 0.46],
+  ['Zgaä', 0.48],
+  ['eTY#*+<=>^_~×±–', 0.5],
+  ['$0123456789KPX', 0.52],
+  ['bdhnopquCBRöüß', 0.54],
+  ['VA', 0.58],
+  ['DHGUN', 0.65],
+  ['&OQΩ', 0.68],
+  ['%w…', 0.71],
+  ['m', 0.8],
+  ['MW@', 0.89],
 ]
+/** More than a letter's own width: screens and printers round widths to whole dots. */
+const rounding = 1.03
 const widths = new Map(classes.flatMap(([letters, width]) => [...letters].map((letter) => [letter, width])))
 
 function letterWidth(letter: string): number {
@@ -16,7 +30,7 @@ function letterWidth(letter: string): number {
   if (known !== undefined) return known
   const code = letter.codePointAt(0)!
   if (code >= 0x300 && code < 0x370) return 0
-  if (code < 0x2000) return 0.53
+  if (code < 0x2000) return 0.55
   return code < 0x2190 ? 0.7 : 1
 }
 
@@ -24,7 +38,7 @@ function letterWidth(letter: string): number {
 export function textWidth(text: string, size: number, bold: boolean): number {
   let em = 0
   for (const letter of text) em += letterWidth(letter)
-  return em * size * (bold ? 1.04 : 1)
+  return em * size * rounding * (bold ? 1.04 : 1)
 }
 
 /**

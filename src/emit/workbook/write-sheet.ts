@@ -6,8 +6,10 @@ import { formulaText } from './formula.ts'
 import { markLooks } from './marks.ts'
 import { stored } from './number-formats.ts'
 import { setPages } from './pages.ts'
+import type { PagedSheet } from './paginate.ts'
 import type { PlacedCell, PlacedRow, PlacedSheet } from './placing.ts'
-import { columnWidths, rowHeight, rowLines } from './room.ts'
+import type { RowSize } from './room.ts'
+import { ruleCharts } from './rule-charts.ts'
 import { safeText, safeUrl } from './safe-text.ts'
 import type { StyleBook } from './styles.ts'
 import { addValidations, type ListKeeper } from './validations.ts'
@@ -19,28 +21,27 @@ export interface Shared {
   readonly keepList: ListKeeper
 }
 
-/** Writes a placed sheet into an empty worksheet. Gives: the sheet's links, which the finished file takes. */
-export async function writeSheet(ws: Worksheet, placed: PlacedSheet, shared: Shared): Promise<SheetLinks> {
-  const widths = columnWidths(placed)
-  const heights = placed.rows.map((row) => rowHeight(row, widths))
+/** Writes a paged sheet into an empty worksheet. Gives: the sheet's links, which the finished file takes. */
+export async function writeSheet(ws: Worksheet, paged: PagedSheet, shared: Shared): Promise<SheetLinks> {
+  const { placed, widths, sizes } = paged
   for (const [at, width] of widths.entries()) ws.getColumn(at + 1).width = width
   for (const [at, row] of placed.rows.entries()) {
-    writeRow(ws, row, { height: heights[at]!, lines: rowLines(row, widths) }, shared)
+    writeRow(ws, row, sizes[at]!, shared)
   }
   outline(ws, placed)
+  ruleCharts(ws, placed)
   if (placed.filter) ws.autoFilter = filterRange(placed.filter)
   addValidations(ws, placed, shared.keepList)
-  setPages(ws, placed, heights, widths)
+  setPages(
+    ws,
+    placed,
+    sizes.map(({ height }) => height),
+  )
   if (placed.sheet.guarded) await guard(ws, placed.filter !== null)
   return linksOf(placed, shared.book)
 }
 
-function writeRow(
-  ws: Worksheet,
-  row: PlacedRow,
-  size: { height: number; lines: number },
-  shared: Shared,
-): void {
+function writeRow(ws: Worksheet, row: PlacedRow, size: RowSize, shared: Shared): void {
   const written = ws.getRow(row.number)
   written.height = size.height
   if (row.level > 0) written.outlineLevel = row.level

@@ -3,6 +3,7 @@ import type { Sheet, Workbook } from '../../report/cells.ts'
 import { addressBook } from './addresses.ts'
 import { finish, type SheetLinks } from './finish.ts'
 import { hiddenSheetName, listKeeper, writeHiddenSheet } from './hidden-sheet.ts'
+import { paginate } from './paginate.ts'
 import { tabColours } from './palette.ts'
 import { place } from './placing.ts'
 import { safeText } from './safe-text.ts'
@@ -24,7 +25,8 @@ export async function writeWorkbook(book: Workbook): Promise<Uint8Array> {
   const { default: BookOfCells } = await import('exceljs/lib/doc/workbook.js')
   const out = new BookOfCells()
   describe(out, book)
-  const placed = book.sheets.map(place)
+  const paged = book.sheets.map((sheet) => paginate(place(sheet)))
+  const placed = paged.map((each) => each.placed)
   const worksheets = placed.map(({ sheet }) =>
     out.addWorksheet(sheet.name, { properties: { tabColor: { argb: tabColours[sheet.group] } } }),
   )
@@ -32,7 +34,7 @@ export async function writeWorkbook(book: Workbook): Promise<Uint8Array> {
   writeHiddenSheet(hidden, book)
   const shared: Shared = { book: addressBook(placed), style: styleBook(), keepList: listKeeper(hidden) }
   const links: SheetLinks[] = []
-  for (const [at, sheet] of placed.entries()) links.push(await writeSheet(worksheets[at]!, sheet, shared))
+  for (const [at, sheet] of paged.entries()) links.push(await writeSheet(worksheets[at]!, sheet, shared))
   links.push({ inside: [], outside: [] })
   // The post pass packs the parts anew, so packing them here would be done twice.
   return finish(new Uint8Array(await out.xlsx.writeBuffer({ zip: { compression: 'STORE' } })), links)

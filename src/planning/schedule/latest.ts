@@ -1,4 +1,5 @@
 /** How late each task may start without moving the plan's finish. */
+import type { Instant } from '../../base/clock.ts'
 import { networkOf } from './network.ts'
 import { lateTimes, type Times } from './precedence.ts'
 import type { Problem, Schedule } from './problem.ts'
@@ -25,4 +26,14 @@ export function latestStarts(problem: Problem, schedule: Schedule): Times {
   // Lags in counted days can make "late" and "possible" disagree; the schedule itself is always possible.
   const possible = late?.start.every((at, task) => at >= own.start[task]!)
   return possible === true && late !== null ? late : own
+}
+
+/**
+ * The latest start of each task that keeps the schedule's finish by links and calendars alone, the order on machines
+ * and people left out. Each date is for one task by itself; never before its own start in the schedule.
+ */
+export function latestAlone(problem: Problem, schedule: Schedule): readonly Instant[] {
+  const modes = Int32Array.from(schedule.placements, ({ mode }) => mode)
+  const late = lateTimes(networkOf(problem), modes, schedule.finish)
+  return schedule.placements.map(({ start }, task) => Math.max(start, late?.start[task] ?? start))
 }

@@ -8,6 +8,7 @@ import {
   criticalPath,
   type DrivingStep,
   drivingChain,
+  latestAlone,
   latestStarts,
   networkOf,
   type Schedule,
@@ -31,6 +32,7 @@ export function fromSchedule(
   // The schedule itself keeps every link, so the relaxed problem has times too.
   if (!plain) throw new Error('a problem with a schedule has no critical path')
   const latest = latestStarts(problem, schedule)
+  const alone = latestAlone(problem, schedule)
   const free = freeFloats(translated, plain)
   const tasks = network.tasks.map((task, at): readonly [string, ScheduledTask] => {
     const placed = schedule.placements[at]!
@@ -45,6 +47,7 @@ export function fromSchedule(
         people: translated.people[at]![placed.mode]!,
         latestStart: latest.start[at]!,
         latestFinish: latest.finish[at]!,
+        latestAlone: Math.max(alone[at]!, latest.start[at]!),
         earlyStart: row.earlyStart,
         earlyFinish: row.earlyFinish,
         lateStart: row.lateStart,

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest'
-import { dayOf } from '../../../src/base/clock.ts'
+import { dayOf, parseDay } from '../../../src/base/clock.ts'
 import type { Results } from '../../../src/model/results.ts'
 import { chainSheet } from '../../../src/report/chain-sheet.ts'
+import { chartScale } from '../../../src/report/chart-scale.ts'
 import { findingsSheet } from '../../../src/report/findings-sheet.ts'
 import { moneySheet } from '../../../src/report/money-sheet.ts'
 import { ordersSheet } from '../../../src/report/orders-sheet.ts'
@@ -80,16 +81,28 @@ describe('schedule', () => {
   })
   it('keeps the chart within a page and marks a delivery from its order to its arrival', () => {
     const marks = rows.map(({ cells }) => cells.slice(8))
-    expect(marks.every((cells) => cells.length <= 60)).toBe(true)
+    expect(marks.every((cells) => cells.length <= 40)).toBe(true)
     const at = rows.findIndex(({ cells }) => heldBy(cells[0]!) === 'Coming from metalhall')
     const task = results.schedule.tasks.get('cart metalhall / delivery')!
     const away = marks[at]!.filter(({ mark }) => mark === 'away')
     expect(away).toHaveLength(dayOf(task.finish - 1) - dayOf(task.start) + 1)
   })
+  it.each([
+    [20, 40, 'half a day'],
+    [40, 40, 'a day'],
+    [41, 21, 'two days from the day shown'],
+    [80, 40, 'two days from the day shown'],
+    [140, 20, 'a week from the day shown'],
+  ])('draws %i days from a Monday in %i columns of %s', (days, columns, says) => {
+    const device = { ...results.project.device, start: parseDay('2026-03-02')! }
+    const schedule = { ...results.schedule, finish: (device.start + days) * 1440 }
+    const scale = chartScale({ ...results, schedule, project: { ...results.project, device } })
+    expect([scale.columns.length, scale.says]).toEqual([columns, says])
+  })
   it('still fits a page where the plan takes years', () => {
     const schedule = { ...results.schedule, finish: results.schedule.finish + 1440 * 3000 }
     const long = scheduleSheet({ ...told, results: { ...results, schedule } })
-    expect(long.widths.length).toBeLessThanOrEqual(68)
+    expect(long.widths.length).toBeLessThanOrEqual(48)
   })
 })
 
@@ -99,7 +112,9 @@ describe('sessions', () => {
     const ticks = cellsOf([sheet]).filter(({ role }) => role === 'tick')
     const pieces = results.sessions.reduce((sum, { work }) => sum + work.length, 0)
     expect(ticks).toHaveLength(pieces)
-    expect(sheet.blocks).toHaveLength(results.sessions.length + 1)
+    const heads = cellsOf([sheet]).filter(({ role }) => role === 'heading')
+    expect(heads).toHaveLength(results.sessions.length)
+    expect(sheet.blocks).toHaveLength(results.sessions.length * 2 + 1)
   })
   it('lists each run that nobody has hands on, once', () => {
     const runs = results.network.tasks.filter(({ id, attention, kind, minutes }) => {
@@ -113,6 +128,17 @@ describe('sessions', () => {
     const weeks = new Set(results.sessions.map(({ open }) => Math.floor((dayOf(open) + 3) / 7)))
     const breaks = sheet.blocks.flatMap(({ rows }) => [...rows]).filter(({ pageBreak }) => pageBreak)
     expect(breaks).toHaveLength(weeks.size - 1)
+  })
+  it('says beside the latest start of an order how long the goods alone could wait, where that is later', () => {
+    const rows = rowTexts(sheet)
+    const of = (vendor: string) => rows.find((row) => row.includes(`Order from ${vendor}`))!
+    expect(of('harborline')).toContain(
+      'latest, as planned: Tue 03-03 20:13, for the goods alone Wed 03-11 22:10',
+    )
+    const orders = results.network.tasks.filter(({ kind }) => kind === 'order')
+    const dates = orders.map(({ id }) => results.schedule.tasks.get(id)!)
+    expect(dates.length).toBeGreaterThan(5)
+    for (const at of dates) expect(at.latestAlone).toBeGreaterThanOrEqual(at.latestStart)
   })
   it('says until when an order counts for a day', () => {
     const first = rowTexts(sheet).find((row) => row.includes('Order from metalhall'))

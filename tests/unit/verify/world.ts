@@ -186,6 +186,7 @@ export function network(tasks: readonly PlanTask[], facts: Partial<TaskNetwork> 
 
 const blank = {
   latestStart: 0,
+  latestAlone: 0,
   latestFinish: 0,
   earlyStart: 0,
   earlyFinish: 0,

@@ -1,17 +1,20 @@
+import { strFromU8, unzipSync } from 'fflate'
 import { describe, expect, it } from 'vitest'
 import { addressBook, columnLetters } from '../../../../src/emit/workbook/addresses.ts'
 import { markLooks } from '../../../../src/emit/workbook/marks.ts'
 import { formatCode } from '../../../../src/emit/workbook/number-formats.ts'
-import { pageBreaks } from '../../../../src/emit/workbook/pages.ts'
+import { pageStarts } from '../../../../src/emit/workbook/pages.ts'
+import { paginate } from '../../../../src/emit/workbook/paginate.ts'
 import { place } from '../../../../src/emit/workbook/placing.ts'
 import { looks } from '../../../../src/emit/workbook/roles.ts'
-import { columnWidths, rowHeight } from '../../../../src/emit/workbook/room.ts'
+import { columnWidths, rowSize } from '../../../../src/emit/workbook/room.ts'
 import { mendSheet } from '../../../../src/emit/workbook/sheet-xml.ts'
 import { wrappedLines } from '../../../../src/emit/workbook/text-width.ts'
 import { writeWorkbook } from '../../../../src/emit/workbook/write-workbook.ts'
-import type { Row, Sheet } from '../../../../src/report/cells.ts'
+import type { Block, Row, Sheet } from '../../../../src/report/cells.ts'
 import { bookOf, number, sampleBook, text } from '../../../workbook/sample-book.ts'
 
+const empty = { value: { type: 'empty' } } as const
 const sheetOf = (rows: readonly Row[], more: Partial<Sheet> = {}): Sheet => bookOf(rows, more).sheets[0]!
 
 describe('addresses', () => {
@@ -53,7 +56,7 @@ describe('room', () => {
     const long = 'one two three four five six seven eight nine ten '.repeat(4)
     const heights = [1, 3].map((span) => {
       const placed = place(sheetOf([{ cells: [text(long, { span })] }]))
-      return rowHeight(placed.rows[0]!, columnWidths(placed))
+      return rowSize(placed.rows[0]!, columnWidths(placed)).height
     })
     expect(heights[0]!).toBeGreaterThan(2 * heights[1]!)
     expect(heights[1]!).toBeGreaterThan(30)
@@ -61,7 +64,7 @@ describe('room', () => {
 
   it('never passes 409 points, the tallest row of the format', () => {
     const placed = place(sheetOf([{ cells: [text('line\n'.repeat(100))] }]))
-    expect(rowHeight(placed.rows[0]!, columnWidths(placed))).toBe(409)
+    expect(rowSize(placed.rows[0]!, columnWidths(placed)).height).toBe(409)
   })
 
   it('counts lines by whole words and breaks a word that is too long', () => {
@@ -79,15 +82,7 @@ describe('pages', () => {
       keep: keep(at),
       pageBreak: at === 110,
     }))
-  const breaksOf = (list: readonly Row[]): number[] => {
-    const placed = place(sheetOf(list))
-    const widths = columnWidths(placed)
-    return pageBreaks(
-      placed,
-      placed.rows.map((row) => rowHeight(row, widths)),
-      widths,
-    )
-  }
+  const breaksOf = (list: readonly Row[]): number[] => pageStarts(paginate(place(sheetOf(list))).placed.rows)
 
   it('end where the report says so and where they are full', () => {
     const breaks = breaksOf(rows(() => false))
@@ -99,6 +94,77 @@ describe('pages', () => {
     const free = breaksOf(rows(() => false))[0]!
     const kept = breaksOf(rows((at) => at + 1 === free - 1 || at + 1 === free - 2))[0]!
     expect(kept).toBe(free - 2)
+  })
+
+  const section = { continued: 'hub, continued', whole: true }
+  const lines = (count: number): Row[] =>
+    Array.from({ length: count }, (_, at) => ({ cells: [text(`line ${at + 1}`)] }))
+  const tableOf = (count: number): Block => ({
+    kind: 'table',
+    id: 'steps',
+    section,
+    columns: [{ head: 'Do', width: 20 }],
+    rows: lines(count),
+    totals: [],
+    filter: false,
+  })
+  const headOf: Block = { kind: 'rows', id: 'head', section, rows: [{ cells: [text('hub')] }] }
+  const paged = (blocks: readonly Block[]) => paginate(place(sheetOf([], { blocks }))).placed
+  const saidBy = ({ rows }: ReturnType<typeof paged>): readonly string[] =>
+    rows.map(({ cells }) => (cells[0]?.cell.value.type === 'text' ? cells[0].cell.value.text : ''))
+
+  it('begin before a section that fits on one page but not on the rest of this one', () => {
+    const free: Block = { kind: 'rows', id: 'free', rows: lines(40) }
+    const { rows } = paged([free, headOf, tableOf(20)])
+    const said = saidBy(paged([free, headOf, tableOf(20)]))
+    expect(pageStarts(rows)).toEqual([said.indexOf('hub') + 1])
+    expect(said.filter((words) => words === 'hub, continued')).toEqual([])
+  })
+
+  it('begin with the name and the heads of a section that is longer than a page', () => {
+    const placed = paged([headOf, tableOf(120)])
+    const starts = pageStarts(placed.rows)
+    expect(starts.length).toBeGreaterThan(1)
+    for (const start of starts)
+      expect(saidBy(placed).slice(start - 1, start + 1)).toEqual(['hub, continued', 'Do'])
+    expect(saidBy(placed).filter((words) => words.startsWith('line'))).toHaveLength(120)
+    expect(placed.rows.map(({ number }) => number)).toEqual(placed.rows.map((_, at) => at + 1))
+  })
+
+  it('leave named cells where the address book finds them, below rows that are said again', () => {
+    const named: Block = { kind: 'rows', id: 'after', rows: [{ cells: [text('end', { name: 'end' })] }] }
+    const placed = paged([headOf, tableOf(120), named])
+    expect(addressBook([placed]).get('end')!.row).toBe(placed.starts.get('after'))
+    expect(saidBy(placed)[placed.starts.get('after')! - 1]).toBe('end')
+  })
+
+  it('repeat the head of an only table by its print title, not by rows', () => {
+    const placed = paginate(
+      place(sheetOf([], { blocks: [tableOf(120)], freeze: { block: 'steps', columns: 0 } })),
+    ).placed
+    expect(saidBy(placed).filter((words) => words === 'Do')).toHaveLength(1)
+  })
+})
+
+describe('charts', () => {
+  const chart: Block = {
+    kind: 'table',
+    id: 'chart',
+    columns: [
+      { head: 'What', width: 20 },
+      ...[1, 2, 3].map((day) => ({ head: `${day}`, width: 2, chart: true })),
+    ],
+    rows: [{ cells: [text('a'), empty, { ...empty, mark: 'held' }, empty] }],
+    totals: [],
+    filter: false,
+  }
+
+  it('write no cell that shows nothing, and rule all of them by one condition', async () => {
+    const bytes = await writeWorkbook({ ...sampleBook, sheets: [sheetOf([], { blocks: [chart] })] })
+    const xml = strFromU8(unzipSync(bytes)['xl/worksheets/sheet1.xml']!)
+    expect([...xml.matchAll(/<c r="([A-Z]+2)"/g)].map(([, cell]) => cell)).toEqual(['A2', 'C2'])
+    expect(xml).toContain('<conditionalFormatting sqref="B2:D2">')
+    expect(xml).toContain('<formula>B2=&quot;&quot;</formula>')
   })
 })
 
@@ -149,6 +215,8 @@ describe('number formats', () => {
     expect(formatCode({ as: 'price', currency: 'JPY', digits: 2, least: 0 })).toBe('#,##0.00\\ "JPY"_w')
     expect(formatCode({ as: 'number', digits: 1, unit: '"' })).toBe('#,##0.0\\ "″"_w')
     expect(formatCode({ as: 'percent', digits: 0 })).toBe('#,##0%_w')
+    expect(formatCode({ as: 'instant' })).toBe('[$-409]ddd\\ yyyy\\-mm\\-dd\\ hh:mm')
+    expect(formatCode({ as: 'instant', short: true })).toBe('[$-409]ddd\\ mm\\-dd\\ hh:mm')
   })
 })
 
