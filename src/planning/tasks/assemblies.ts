@@ -137,7 +137,7 @@ function touched(step: Step): ReadonlySet<string> {
   return new Set([step.put?.part, step.into?.body, step.onto?.body].filter((part) => part !== undefined))
 }
 
-/** Nothing later in the order touches what is curing. */
+/** Nothing touches what is curing: steps on the same body come before it or after, as in the order. */
 function linkCures(
   ground: Ground,
   plan: AssemblyPlan,
@@ -150,16 +150,16 @@ function linkCures(
     const step = steps.get(id)
     if (!step?.cure) continue
     const curing = touched(step)
-    for (const other of order.slice(place + 1)) {
-      if (![...touched(steps.get(other)!)].some((part) => curing.has(part))) continue
-      for (let index = 0; index < instances; index++) {
+    for (const [at, other] of order.entries()) {
+      if (at === place || ![...touched(steps.get(other)!)].some((part) => curing.has(part))) continue
+      const [before, after] = at < place ? [other, id] : [id, other]
+      for (let index = 0; index < instances; index++)
         ground.build.link(
-          tasksOf(byStep, id, index).at(-1)!,
-          tasksOf(byStep, other, index)[0]!,
+          tasksOf(byStep, before, index).at(-1)!,
+          tasksOf(byStep, after, index)[0]!,
           'cure',
           step.at,
         )
-      }
     }
   }
 }
