@@ -127,6 +127,7 @@ function partsOf({ project, readyAt }: Results): readonly ReportPart[] {
       spares,
       fromStock,
       toGet,
+      plate: part.way.kind === 'printed' ? part.way.plate : null,
       ready: formatInstant(readyAt.get(part.id)!),
     }
   })

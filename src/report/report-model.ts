@@ -70,6 +70,8 @@ export interface ReportPart {
   readonly spares: number
   readonly fromStock: number
   readonly toGet: number
+  /** The print job it shares with others; `null`: none. */
+  readonly plate: string | null
   readonly ready: string
 }
 

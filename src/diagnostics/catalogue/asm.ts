@@ -52,7 +52,7 @@ export const asm = {
     mend: ({ statements }) =>
       statements.length === 1
         ? 'take the step out of its own list'
-        : 'take out one of the statements shown below',
+        : 'take out one of the statements shown below; what is fitted together before it goes in is a part of kind assembly',
     notes: ({ statements }) => eachInWords(statements),
     why: 'Steps in a ring can never start: each needs another one of them to be done before.',
   }),

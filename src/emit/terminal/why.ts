@@ -10,11 +10,14 @@ export type WhyAnswer =
 const time = (iso: string): string => iso.replace('T', ' ')
 
 /** Tasks that are about a thing: a part, step, work, plate, cart, assembly or task. */
-function tasksAbout({ tasks }: ReportModel, thing: string): readonly ReportTask[] {
+function tasksAbout({ tasks, parts }: ReportModel, thing: string): readonly ReportTask[] {
+  const plate = parts.find(({ name }) => name === thing)?.plate ?? null
   const exact = tasks.filter(({ id }) => id === thing)
   if (exact.length > 0) return exact
-  return tasks.filter((task) =>
-    [task.step, task.part, task.work, task.plate, task.cart, task.assembly].includes(thing),
+  return tasks.filter(
+    (task) =>
+      [task.step, task.part, task.work, task.plate, task.cart, task.assembly].includes(thing) ||
+      (plate !== null && task.plate === plate),
   )
 }
 
