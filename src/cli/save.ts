@@ -4,6 +4,7 @@ import {
   fsyncSync,
   openSync,
   readFileSync,
+  realpathSync,
   renameSync,
   rmSync,
   statSync,
@@ -23,7 +24,7 @@ export interface SaveOptions {
 /** Refuses, before any work is done, to write over what is not ours. */
 export function refuseToOverwrite(file: string, { folder, force }: SaveOptions): void {
   const path = resolve(folder, file)
-  if (!existsSync(dirname(path)))
+  if (!existsSync(dirname(path)) || !statSync(dirname(path)).isDirectory())
     throw new UsageError(`there is no folder ${dirname(file)} to write ${basename(file)} into`)
   if (!existsSync(path)) return
   if (!statSync(path).isFile()) throw new UsageError(`${file} is not a file that could be written`)
@@ -49,10 +50,31 @@ export function saveWhole(file: string, bytes: Uint8Array, folder: string): void
     renameSync(beside, path)
   } catch (cause) {
     rmSync(beside, { force: true })
-    const code = (cause as NodeJS.ErrnoException).code
-    if (code === 'EACCES' || code === 'EPERM' || code === 'EROFS')
-      throw new UsageError(`${file} cannot be written here (${code})`)
-    if (code === 'ENOSPC') throw new UsageError(`there is no room left to write ${file}`)
-    throw cause
+    throw asUsage(cause, file)
+  }
+}
+
+/** What a disk refuses is for the person to mend; anything else is a fault of ours. */
+export function asUsage(cause: unknown, file: string): unknown {
+  const code = (cause as NodeJS.ErrnoException).code
+  if (code === 'ENOSPC') return new UsageError(`there is no room left to write ${file}`)
+  return typeof code === 'string' && /^E[A-Z]+$/.test(code)
+    ? new UsageError(`${file} cannot be written here (${code})`)
+    : cause
+}
+
+/** Refuses to write over a file that the plan was read from, whatever was said. */
+export function refuseToOverwriteSource(file: string, sources: Iterable<string>, folder: string): void {
+  const path = realOf(resolve(folder, file))
+  for (const source of sources)
+    if (realOf(resolve(folder, source)) === path)
+      throw new UsageError(`${file} is what the plan is read from; give another name with --out`)
+}
+
+function realOf(path: string): string {
+  try {
+    return realpathSync(path)
+  } catch {
+    return path
   }
 }

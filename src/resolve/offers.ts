@@ -90,7 +90,8 @@ export function offerAt(
   // An unknown vendor has been reported; the offer stands, so that it does not look as if there were none.
   const seller = vendor ?? vendorSpot.text.trim()
   if (!leadSpot) context.report(buy.noLead, spot.at, { item, vendor: seller })
-  if (!price) context.report(buy.noPrice, spot.at, { item, vendor: seller })
+  if (!price || (isMapSpot(price) && entries(price).length === 0))
+    context.report(buy.noPrice, spot.at, { item, vendor: seller })
   const moq = field(spot, 'moq')?.value ?? 1
   const first = read.prices?.[0]?.from ?? 1
   if (first > Math.max(moq, 1)) context.report(buy.priceFromNowhere, price!.at, { item, first, needed: 1 })

@@ -97,7 +97,28 @@ export function threePointAt(
     reportFault(reading, key, spot, read, [wanted])
     return null
   }
-  return within(reading, key, spot, read.low, bound) ? read : null
+  return within(reading, key, spot, read.low, bound) && notTooLong(reading, key, spot, read, wanted)
+    ? read
+    : null
+}
+
+/** Longest time in seconds and longest count of working days that a plan of at most twenty years can mean. */
+const longest: Partial<Record<DimensionName, { readonly most: number; readonly says: string }>> = {
+  time: { most: 20_000 * 3600, says: 'at most 20000 h' },
+  'working days': { most: 1500, says: 'at most 1500 wd' },
+}
+
+function notTooLong(
+  reading: Reading,
+  key: string,
+  spot: Spot<unknown>,
+  { high }: ThreePoint,
+  wanted: DimensionName,
+): boolean {
+  const limit = longest[wanted]
+  if (!limit || high.lte(limit.most)) return true
+  reading.report(qty.outOfBounds, spot.at, { key, text: spot.text, bound: limit.says })
+  return false
 }
 
 /** Money at a place with its currency; bare is `home`. */

@@ -7,7 +7,7 @@ import type { After, Target } from '../model/project.ts'
 import type { LinkSource } from '../source/generated/project-types.ts'
 import { field, isMapSpot, type Spot } from '../source/spot.ts'
 import type { Context } from './context.ts'
-import { listed, minutesAt, quantityAt } from './reading.ts'
+import { listed, minutesAt, threePointAt } from './reading.ts'
 
 /** Where a reference is read from: the assembly whose steps and openings come first; `undefined` outside any. */
 export type From = string | null | undefined
@@ -88,10 +88,12 @@ function lagOf(context: Context, link: Spot<LinkSource>): After['lag'] {
   const spot = field(link, 'lag')
   if (!spot) return { minutes: 0 }
   const read = readAs(spot.text, ['time', 'working days'])
-  if (!isFault(read) && read.dims === 'workingDays')
-    return { workingDays: Number(read.value.ceil().valueOf()) }
-  const lag = quantityAt(context, 'lag', spot, 'time', 'from 0')
-  return { minutes: lag ? Number(lag.value.div(60).ceil().valueOf()) : 0 }
+  if (!isFault(read) && read.dims === 'workingDays') {
+    const days = threePointAt(context, 'lag', spot, 'working days')
+    return { workingDays: days ? Number(days.high.ceil().valueOf()) : 0 }
+  }
+  const lag = threePointAt(context, 'lag', spot, 'time')?.high
+  return { minutes: lag ? Number(lag.div(60).ceil().valueOf()) : 0 }
 }
 
 /** Links of `after:`: names, or a step with a lag or a longest wait. */

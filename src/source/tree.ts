@@ -11,6 +11,7 @@ import {
 import { nearNames } from '../base/near-names.ts'
 import { src } from '../diagnostics/catalogue/src.ts'
 import type { Report } from '../diagnostics/message.ts'
+import { firstControl } from './decode.ts'
 import { depthLimit } from './nesting.ts'
 import { behind, type Page, placeOf, textOf } from './spot.ts'
 
@@ -148,6 +149,7 @@ function keyName(
   reportTag(walk, key)
   if (key.anchor) walk.anchors.set(key.anchor, key)
   const text = textOf(key)
+  if (key.type !== 'PLAIN') reportEscaped(walk, key, text, true)
   if (text === '<<' && key.type === 'PLAIN') {
     report(src.mergeKey, at, {})
     return null
@@ -166,8 +168,18 @@ function whyNoName(key: Scalar, text: string, underPrice: boolean): string | nul
   return underPrice && /^[1-9]\d{0,8}$/.test(text) ? null : 'a number'
 }
 
-function plainScalar({ page, report }: Walk, scalar: Scalar): unknown {
+/** A control character that came in by an escape such as `"\\u0007"`; a line break is one in a name alone. */
+function reportEscaped({ page, report }: Walk, scalar: Scalar, text: string, inName: boolean): void {
+  const at = firstControl(inName ? text.replace(/[\n\t]/g, '\u0001') : text)
+  if (at < 0) return
+  const code = (text.codePointAt(at) ?? 0).toString(16).toUpperCase().padStart(4, '0')
+  report(src.controlCharacter, placeOf(page, scalar), { code: `U+${code}` })
+}
+
+function plainScalar(walk: Walk, scalar: Scalar): unknown {
+  const { page, report } = walk
   const { value } = scalar
+  if (typeof value === 'string' && scalar.type !== 'PLAIN') reportEscaped(walk, scalar, value, false)
   if (typeof value !== 'number') return typeof value === 'string' || typeof value === 'boolean' ? value : null
   const text = textOf(scalar)
   if (/nan|inf/i.test(text)) report(src.notANumber, placeOf(page, scalar), { text })

@@ -140,6 +140,28 @@ describe('the workbook file', () => {
     expect(readFileSync(scratch('changed.xlsx')).equals(bytes)).toBe(true)
   })
 
+  it('is never written over what the plan is read from, even forced', () => {
+    const text = readFileSync(join(root, 'templates/minimal/project.yaml'))
+    writeFileSync(scratch('own.yaml'), text)
+    const refused = run('plan', 'own.yaml', '--out', 'own.yaml', '--force')
+    expect(refused.exit).toBe(2)
+    expect(refused.err).toMatch(/what the plan is read from/)
+    expect(readFileSync(scratch('own.yaml')).equals(text)).toBe(true)
+  })
+
+  it.each([
+    [['plan', chopper, '--out', '/proc/plan.xlsx']],
+    [['plan', chopper, '--out', 'own.yaml/plan.xlsx']],
+    [['new', 'own.yaml']],
+    [['new', '']],
+    [['new', '/proc/device']],
+  ])('is refused in words where it cannot be: %j', (args) => {
+    writeFileSync(scratch('own.yaml'), 'device: {}\n')
+    const refused = run(...args)
+    expect(refused.exit).toBe(2)
+    expect(refused.err).toMatch(/^fettle: /)
+  })
+
   it('leaves no half-written file where the target is a folder, missing, or a full device', () => {
     mkdirSync(scratch('folder.xlsx'))
     expect(run('plan', chopper, '--out', 'folder.xlsx').exit).toBe(2)

@@ -1,7 +1,8 @@
-import { cpSync, existsSync, mkdirSync, readdirSync, renameSync, rmSync } from 'node:fs'
+import { cpSync, existsSync, mkdirSync, readdirSync, renameSync, rmSync, statSync } from 'node:fs'
 import { basename, dirname, join, resolve } from 'node:path'
 import { nameList, nearNames } from '../../base/near-names.ts'
 import { packageFolder } from '../package-folder.ts'
+import { asUsage } from '../save.ts'
 import { type Exit, exits, type Terminal, UsageError } from '../terminal.ts'
 
 /** Names of the templates that ship. */
@@ -25,6 +26,9 @@ function chosen(name: string): string {
 export function runNew(folder: string, options: { readonly template: string }, terminal: Terminal): Exit {
   const template = chosen(options.template)
   const target = resolve(terminal.folder, folder)
+  if (folder.trim() === '') throw new UsageError('give the folder a name, such as my-device')
+  if (existsSync(target) && !statSync(target).isDirectory())
+    throw new UsageError(`${folder} is there already and is no folder; nothing was written`)
   if (existsSync(target) && readdirSync(target).length > 0)
     throw new UsageError(`${folder} is there already and is not empty; nothing was written`)
   const beside = join(dirname(target), `.${basename(target)}.${process.pid}.part`)
@@ -36,7 +40,7 @@ export function runNew(folder: string, options: { readonly template: string }, t
     renameSync(beside, target)
   } catch (cause) {
     rmSync(beside, { recursive: true, force: true })
-    throw cause
+    throw asUsage(cause, folder)
   }
   const project = readdirSync(target).find((file) => /\.ya?ml$/.test(file) && !file.startsWith('shop'))
   terminal.out(

@@ -6,7 +6,7 @@ import { summary } from '../../emit/terminal/summary.ts'
 import { writeWorkbook } from '../../emit/workbook/write-workbook.ts'
 import { progressLine } from '../progress-line.ts'
 import { compileOptions, type SharedOptions } from '../read-options.ts'
-import { refuseToOverwrite, saveWhole } from '../save.ts'
+import { refuseToOverwrite, refuseToOverwriteSource, saveWhole } from '../save.ts'
 import { exitOf, sayCounts } from '../say-counts.ts'
 import { type Exit, exits, type Terminal } from '../terminal.ts'
 
@@ -42,6 +42,7 @@ export async function runPlan(file: string, options: PlanOptions, terminal: Term
     return exits.errors
   }
   if (out !== null) {
+    if (!piped) refuseToOverwriteSource(out, texts.keys(), terminal.folder)
     const bytes = await writeWorkbook(workbook)
     if (piped) process.stdout.write(bytes)
     else saveWhole(out, bytes, terminal.folder)

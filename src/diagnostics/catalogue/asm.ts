@@ -108,4 +108,11 @@ export const asm = {
     mend: ({ by }) => `if another copy is meant, add \`after: [${by.at(-1)}]\``,
     why: 'One copy is enough to put something on it. Where a certain copy is meant, the order must say so.',
   }),
+  leftOpen: message<{ opening: string; step: string }>({
+    code: 'ASM09',
+    level: 'warning',
+    says: ({ opening, step }) => `\`${step}\` opens \`${opening}\`, and no step shuts it again`,
+    mend: ({ opening }) => `add a step with \`shut: ${opening}\` after it`,
+    why: 'What is opened for a repair or an adjustment is easily forgotten: the device would leave the bench open.',
+  }),
 } as const

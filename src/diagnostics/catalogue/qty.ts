@@ -123,7 +123,7 @@ export const qty = {
     level: 'error',
     says: ({ key, text, bound }) => `\`${key}\` is \`${text}\`, but must be ${bound}`,
     mend: ({ bound }) => `write a value that is ${bound}`,
-    why: 'Negative times, prices and sizes have no meaning in a plan and would quietly cancel real ones.',
+    why: 'Negative times, prices and sizes have no meaning in a plan and would quietly cancel real ones; a time of many years is a slip of a unit.',
   }),
   countMismatch: message<{
     part: string

@@ -19,6 +19,8 @@ function finishLine({ finish, daysLate, device, bound }: ReportModel): string {
   return `${when}${against}; ${bound.says}`
 }
 
+const counted = (count: number, word: string): string => `${count} ${word}${count === 1 ? '' : 's'}`
+
 /** A terse summary of a plan. */
 export function summary(report: ReportModel, out: string | null): string {
   const { cost, carts, device } = report
@@ -30,9 +32,9 @@ export function summary(report: ReportModel, out: string | null): string {
     `  ${finishLine(report)}`,
     `  cash ${sayAmount(cost.cash, cost.currency)}; charged ${sayAmount(cost.charged, cost.currency)}; left over ${sayAmount(cost.leftOver, cost.currency)}`,
     ...(first
-      ? [`  ${carts.length} carts; order first: ${first.id}, by ${time(first.latest)} as planned`]
+      ? [`  ${counted(carts.length, 'cart')}; order first: ${first.id}, by ${time(first.latest)} as planned`]
       : []),
-    `  ${report.tasks.length} tasks in ${report.sessions.length} sessions, ${report.findings.length} findings`,
+    `  ${counted(report.tasks.length, 'task')} in ${counted(report.sessions.length, 'session')}, ${counted(report.findings.length, 'finding')}`,
     ...(out === null ? [] : [`  written to ${out}`]),
   ]
   return `${lines.join('\n')}\n`

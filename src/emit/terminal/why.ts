@@ -16,7 +16,8 @@ function tasksAbout({ tasks, parts }: ReportModel, thing: string): readonly Repo
   if (exact.length > 0) return exact
   return tasks.filter(
     (task) =>
-      [task.step, task.part, task.work, task.plate, task.cart, task.assembly].includes(thing) ||
+      [task.step, task.part, task.work, task.plate, task.cart, task.assembly, task.machine].includes(thing) ||
+      task.people.includes(thing) ||
       (plate !== null && task.plate === plate),
   )
 }
@@ -58,7 +59,10 @@ function cartLines({ carts, cost }: ReportModel, thing: string): readonly string
 }
 
 function namesIn({ tasks, carts, parts }: ReportModel): readonly string[] {
-  const named = tasks.flatMap(({ part, step, work, plate, assembly }) => [part, step, work, plate, assembly])
+  const named = tasks.flatMap(({ part, step, work, plate, assembly, machine, people }) => [
+    ...[part, step, work, plate, assembly, machine],
+    ...people,
+  ])
   return [...named, ...carts.map(({ id }) => id), ...parts.map(({ name }) => name)].filter(
     (name) => name !== null,
   )
@@ -76,6 +80,6 @@ export function whyText(report: ReportModel, thing: string): WhyAnswer {
   const says =
     near.length > 0
       ? `did you mean ${nameList(near, 'or')}?`
-      : 'name a part, step, work, plate, cart or task of the project'
+      : 'name a part, step, work, plate, cart, person, machine or task of the project'
   return { kind: 'unknown', says: `there is nothing called \`${thing}\`; ${says}` }
 }

@@ -143,8 +143,12 @@ function buildJob(
   add('wash', `Wash ${what}`, job.wash, anybody(ground), 'hand')
   add('dry', `Dry ${what}`, job.dry, nobody, 'cure')
   add('cure', `Cure ${what}`, job.cure, nobody, 'cure')
-  for (let at2 = 1; at2 < chain.length; at2++)
-    build.link(chain[at2 - 1]!, chain[at2]!, at2 < machineTasks.length ? 'load' : 'route', at)
+  for (let at2 = 1; at2 < chain.length; at2++) {
+    // A job that is prepared is started: it runs on from there.
+    const started = chain[at2] === `${id} / run` ? 0 : null
+    const why = at2 < machineTasks.length ? 'load' : 'route'
+    build.link(chain[at2 - 1]!, chain[at2]!, why, at, { minutes: 0 }, started)
+  }
   if (job.machine !== null && machineTasks.length > 0)
     build.hold('machine', job.machine, machineTasks[0]!, machineTasks.at(-1)!)
   const first = chain.slice(0, 1)
