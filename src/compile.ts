@@ -109,8 +109,9 @@ function faultsBesides(sound: Source, options: CompileOptions): readonly Diagnos
   const stepsMissing = sound.aside.some(({ section }) => section === 'assembly' || section === 'parts')
   const { report, diagnostics } = collect()
   const own: Report = (entry, at, facts) => {
-    const maybeStep = entry.code === ref.unknownName.code && entry.says(facts).includes('or step')
-    if (ownFaults.test(entry.code) && !(maybeStep && stepsMissing)) report(entry, at, facts)
+    const unknown = entry.code === ref.unknownName.code
+    const caused = unknown && (sound.broken || (stepsMissing && entry.says(facts).includes('or step')))
+    if (ownFaults.test(entry.code) && !caused) report(entry, at, facts)
   }
   resolveProject(sound, own, options.date ?? null)
   return diagnostics()

@@ -72,9 +72,17 @@ function openingRefs(
       return []
     }
     const dot = text.lastIndexOf('.')
+    if (dot < 0) {
+      const all = [...openings].flatMap(([body, list]) => list.map((opening) => `${body}.${opening}`))
+      context.report(ref.openingOfWhat, one.at, {
+        text,
+        near: all.filter((name) => name.endsWith(`.${text}`)),
+      })
+      return []
+    }
     context.report(ref.unknownOpening, one.at, {
-      body: dot < 0 ? text : text.slice(0, dot),
-      opening: dot < 0 ? '' : text.slice(dot + 1),
+      body: text.slice(0, dot),
+      opening: text.slice(dot + 1),
       known: [],
     })
     return []

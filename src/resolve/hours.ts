@@ -1,5 +1,6 @@
 import { type Day, parseDay, parseTimeOfDay } from '../base/clock.ts'
 import { cal } from '../diagnostics/catalogue/cal.ts'
+import { qty } from '../diagnostics/catalogue/qty.ts'
 import type { DayPattern, DayRange, DaySpan, Hours } from '../model/project.ts'
 import { entries, type Spot } from '../source/spot.ts'
 import { listed, type Reading } from './reading.ts'
@@ -87,6 +88,10 @@ export function dayAt(reading: Reading, key: string, spot: Spot<string> | null):
   if (!spot) return null
   const day = parseDay(spot.text)
   if (day === null) reading.report(cal.noSuchDay, spot.at, { key, text: spot.text, perhaps: null })
+  else if (!/^(19[7-9]|20|21)/.test(spot.text.trim())) {
+    reading.report(qty.outOfBounds, spot.at, { key, text: spot.text, bound: 'a day from 1970 to 2199' })
+    return null
+  }
   return day
 }
 

@@ -22,6 +22,8 @@ export interface Source {
   readonly fingerprint: string
   /** Entries left out because their shape is at fault; their names are known. */
   readonly aside: readonly Aside[]
+  /** Whether a whole section was left out, so that unknown names mean nothing. */
+  readonly broken: boolean
 }
 
 /** How a project is read. */
@@ -69,7 +71,9 @@ export function loadSource(file: string, options: LoadOptions = {}): Loaded {
   const sound = found.every(({ level }) => level !== 'error')
   const { project, texts, fingerprint } = files
   const source =
-    sound && project && sections ? { file: shown, project, sections, texts, fingerprint, aside: [] } : null
+    sound && project && sections
+      ? { file: shown, project, sections, texts, fingerprint, aside: [], broken: false }
+      : null
   return { source, sound: source ? null : soundSource(shown, files, found), diagnostics: found, texts }
 }
 
@@ -87,7 +91,7 @@ function soundSource(file: string, files: Files, found: readonly Diagnostic[]): 
   if (!part) return null
   const { texts, fingerprint, shops } = files
   const sections = mergeSections(part.project, shops, () => {})
-  return { file, project: part.project, sections, texts, fingerprint, aside: part.aside }
+  return { file, project: part.project, sections, texts, fingerprint, aside: part.aside, broken: part.broken }
 }
 
 /** The computer's own disk; whatever goes wrong is an answer, not an exception. */

@@ -13,6 +13,8 @@ export interface Aside {
 export interface SoundPart {
   readonly project: Spot<ProjectSource>
   readonly aside: readonly Aside[]
+  /** A whole section is no map of entries, so that none of its names is known. */
+  readonly broken: boolean
 }
 
 const sections = [
@@ -40,6 +42,7 @@ export function soundPart(root: Spot<unknown>, faults: readonly Place[]): SoundP
   const top = root as Spot<Record<string, unknown>>
   const here = faults.filter(({ file }) => file === root.at.file)
   const aside: Aside[] = []
+  let broken = false
   const device = soundDevice(field(top, 'device'), here)
   if (!device) return null
   const kept: Record<string, unknown> = { device }
@@ -51,8 +54,9 @@ export function soundPart(root: Spot<unknown>, faults: readonly Place[]): SoundP
       else kept[key] = spot.value
     } else if (isMapSpot(spot))
       kept[key] = soundEntries(key, spot as Spot<Record<string, unknown>>, here, aside)
+    else broken = true
   }
-  return { project: withValue(root, kept as unknown as ProjectSource), aside }
+  return { project: withValue(root, kept as unknown as ProjectSource), aside, broken }
 }
 
 /** The device without the keys at fault; `null` without a currency, as no price could be read then. */

@@ -101,4 +101,14 @@ export const ref = {
     mend: () => 'give the step a `name:` of its own and point at that',
     why: 'A link needs one target.',
   }),
+  openingOfWhat: message<{ text: string; near: readonly string[] }>({
+    code: 'REF11',
+    level: 'error',
+    says: ({ text }) => `\`${text}\` does not say of which body it is an opening`,
+    mend: ({ text, near }) =>
+      near.length > 0
+        ? `write ${nameList(near.slice(0, 3), 'or')}`
+        : `write \`body.${text}\`, such as \`base.top\``,
+    why: 'Several bodies may have a side of that name; a lid shuts one of them.',
+  }),
 } as const
