@@ -8,6 +8,7 @@ import { eatenSessions } from './eaten-sessions.ts'
 import { hoursNeverMeet } from './hours-never-meet.ts'
 import { cashExceeded, massExceeded, wantedMissed } from './limits.ts'
 import { materialToGet, nothingToGetItFrom } from './nothing-to-get-it-from.ts'
+import { ownStock } from './own-stock.ts'
 import { partInItself } from './part-in-itself.ts'
 import { windows } from './windows.ts'
 
@@ -35,6 +36,7 @@ export const networkChecks: readonly NetworkCheck[] = [
   assemblyOrders,
   circularWaits,
   materialToGet,
+  ownStock,
   hoursNeverMeet,
   windows,
 ]

@@ -10,9 +10,9 @@ export function sayGap({ finish, lowerBound }: Pick<PlanSchedule, 'finish' | 'lo
   const gapDays = dayOf(finish - 1) - dayOf(lowerBound - 1)
   const says =
     finish === lowerBound
-      ? 'no earlier finish is possible'
+      ? 'no earlier finish is possible with these orders of assembly'
       : gapDays === 0
-        ? 'no earlier day is possible, only earlier on that day'
-        : `at most ${gapDays} ${gapDays === 1 ? 'day' : 'days'} better is possible`
+        ? 'no earlier day is possible with these orders of assembly, only earlier on that day'
+        : `at most ${gapDays} ${gapDays === 1 ? 'day' : 'days'} better is possible with these orders of assembly`
   return { finish: formatInstant(lowerBound), gapDays, says }
 }

@@ -1,5 +1,6 @@
 import Fraction from 'fraction.js'
 import { prc } from '../diagnostics/catalogue/prc.ts'
+import { qty } from '../diagnostics/catalogue/qty.ts'
 import type {
   BoardWay,
   Count,
@@ -187,10 +188,13 @@ export function partAt(
   const { way, choice } = wayTaken(spot)
   const common = spot as Spot<ChoicePartSource>
   const count = field(common, 'qty')
+  const role = field(common, 'role')?.value ?? 'device'
+  if (role === 'fixture' && count?.value === 0)
+    context.report(qty.outOfBounds, count.at, { key: 'qty', text: count.text, bound: '1 or more' })
   return {
     id,
     at: spot.keyAt,
-    role: field(common, 'role')?.value ?? 'device',
+    role,
     qty: count ? { count: count.value, at: count.at } : null,
     spares: field(common, 'spares')?.value ?? 0,
     have: field(common, 'have')?.value ?? 0,

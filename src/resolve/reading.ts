@@ -80,7 +80,24 @@ export function quantityAt(
     reportFault(reading, key, spot, read, [wanted])
     return null
   }
-  return within(reading, key, spot, read.value, bound) ? read : null
+  return within(reading, key, spot, read.value, bound) && notBeyond(reading, key, spot, read) ? read : null
+}
+
+/** Ten to the fifteenth of whatever base unit: past anything on a bench, and sums of it stay exact. */
+const beyond = new Fraction('1000000000000000')
+const farthest = new Fraction('100000000')
+
+function notBeyond(
+  reading: Reading,
+  key: string,
+  spot: Spot<unknown>,
+  { value, dims, text }: Quantity,
+): boolean {
+  const money = currencyOf(dims) !== null
+  if (value.lte(money ? farthest : beyond)) return true
+  const bound = money ? 'at most 100000000' : 'of a size that a bench can hold'
+  reading.report(qty.outOfBounds, spot.at, { key, text, bound })
+  return false
 }
 
 /** The three-point value at a place, in base units; `null` where absent or faulted (reported). */
@@ -135,7 +152,7 @@ export function moneyAt(
     reportFault(reading, key, spot, read, ['money'])
     return null
   }
-  if (!within(reading, key, spot, read.value, 'from 0')) return null
+  if (!within(reading, key, spot, read.value, 'from 0') || !notBeyond(reading, key, spot, read)) return null
   return { value: read.value, currency: currencies.has(home) ? (currencyOf(read.dims) ?? home) : home }
 }
 

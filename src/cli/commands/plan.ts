@@ -8,7 +8,7 @@ import { progressLine } from '../progress-line.ts'
 import { compileOptions, type SharedOptions } from '../read-options.ts'
 import { refuseToOverwrite, refuseToOverwriteSource, saveWhole } from '../save.ts'
 import { exitOf, sayCounts } from '../say-counts.ts'
-import { type Exit, exits, type Terminal } from '../terminal.ts'
+import { type Exit, exits, type Terminal, UsageError } from '../terminal.ts'
 
 /** Options of `fettle plan`, as commander hands them over. */
 export interface PlanOptions extends SharedOptions {
@@ -28,6 +28,8 @@ function outputOf(file: string, { out, json }: PlanOptions): string | null {
 export async function runPlan(file: string, options: PlanOptions, terminal: Terminal): Promise<Exit> {
   const out = outputOf(file, options)
   const piped = out === '-'
+  if (piped && options.json)
+    throw new UsageError('--out - and --json would mix workbook and JSON; ask for one of them')
   if (out !== null && !piped)
     refuseToOverwrite(out, { folder: terminal.folder, force: options.force === true })
   const progress = progressLine(terminal)

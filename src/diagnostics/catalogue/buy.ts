@@ -99,4 +99,20 @@ export const buy = {
     mend: ({ first }) => `add \`moq: ${first}\` if fewer are not sold, or a price from 1`,
     why: 'Below the first break the source says nothing.',
   }),
+  cutterWornOut: message<{ cutter: string; worn: number; have: number }>({
+    code: 'BUY12',
+    level: 'warning',
+    says: ({ cutter, worn, have }) =>
+      `this plan wears out ${worn} of \`${cutter}\`, ${have} ${have === 1 ? 'is' : 'are'} on the bench`,
+    mend: ({ worn }) =>
+      `write \`have: ${worn}\` if they are there, or \`have: 0\` with \`offers\` to buy them`,
+    why: 'A cutter that gives up in the middle of a part stops the evening, and the next one may be days away.',
+  }),
+  worthUnknown: message<{ item: string }>({
+    code: 'BUY13',
+    level: 'warning',
+    says: ({ item }) => `\`${item}\` is drawn from what is here, and nothing says what it is worth`,
+    mend: () => 'add `worth:`, such as `worth: 0.10`, or an offer with a price',
+    why: 'What is used of own stock is charged; every total with it is incomplete.',
+  }),
 } as const

@@ -150,4 +150,12 @@ export const cal = {
     mend: () => 'add somebody with hours, such as `people: {me: {hours: {mon-thu: "19:30-22:30"}}}`',
     why: "Even ordering and unpacking is hands work, done in somebody's hours.",
   }),
+  peopleNeverMeet: message<{ what: string; who: readonly string[]; people: number }>({
+    code: 'CAL16',
+    level: 'error',
+    says: ({ what, who, people }) =>
+      `${what} takes ${people} people, and ${nameList(who, 'and')} are never there together`,
+    mend: () => 'give them hours on the same days, or `people: 1`',
+    why: 'Work for two hands more is done only while both are there.',
+  }),
 } as const

@@ -11,13 +11,25 @@ import type { Chosen, MoreWhy } from '../../model/purchase.ts'
  * Source: all-units price breaks, common practice; the figures tested are those of a published exercise.
  */
 export function chooseQuantity(offer: Offer, need: number, digits: number): Chosen {
+  return quantitiesWorthTrying(offer, need, digits).reduce((a, b) =>
+    b.goodsForeign !== null && a.goodsForeign !== null && b.goodsForeign < a.goodsForeign ? b : a,
+  )
+}
+
+/** The least amount that serves a need, and the least of each price break above it, smallest first. */
+export function quantitiesWorthTrying(
+  offer: Offer,
+  need: number,
+  digits: number,
+): readonly [Chosen, ...Chosen[]] {
   const least = wholePacks(offer, need)
-  if (!offer.prices || offer.prices.length === 0) return unpriced(offer, need, least)
-  const larger = offer.prices.filter(({ from }) => from > least).map(({ from }) => wholePacks(offer, from))
-  const amounts = [least, ...larger].map((quantity) => priced(offer, offer.prices!, quantity, digits))
-  const best = amounts.reduce((a, b) => (b.goodsForeign < a.goodsForeign ? b : a))
-  const more = best.quantity > least ? 'cheaper' : whyMore(offer, need, least)
-  return { ...best, more }
+  const { prices } = offer
+  if (!prices || prices.length === 0) return [unpriced(offer, need, least)]
+  const larger = prices.filter(({ from }) => from > least).map(({ from }) => wholePacks(offer, from))
+  return [
+    { ...priced(offer, prices, least, digits), more: whyMore(offer, need, least) },
+    ...larger.map((quantity) => ({ ...priced(offer, prices, quantity, digits), more: 'cheaper' as const })),
+  ]
 }
 
 /** Whole packs, and not below the least order. */
