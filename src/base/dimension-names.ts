@@ -9,6 +9,7 @@ const named = {
   area: [{ length: 2 }, 'cm2'],
   volume: [{ length: 3 }, 'cm3'],
   speed: [{ length: 1, time: -1 }, 'mm/min'],
+  'area per time': [{ length: 2, time: -1 }, 'cm2/min'],
   'volume per time': [{ length: 3, time: -1 }, 'cm3/min'],
   'rotational speed': [{ turn: 1, time: -1 }, 'rpm'],
   'length per turn': [{ length: 1, turn: -1 }, 'mm/rev'],
