@@ -151,10 +151,13 @@ describe('the same project', () => {
       expect(b!.diagnostics.map(said).sort()).toEqual(a!.diagnostics.map(said).sort())
       const { findings: _, tables: __, ...before } = a!.report!
       const { findings: ___, tables: ____, ...after } = b!.report!
-      // The list of parts follows the file as written.
+      // The lists of parts and of how each is made follow the file as written; the order within a part is its route's.
+      const inOrder = (x: string | null, y: string | null): number =>
+        (x ?? '') < (y ?? '') ? -1 : x === y ? 0 : 1
       const byName = (report: typeof before) => ({
         ...report,
-        parts: [...report.parts].sort((x, y) => (x.name < y.name ? -1 : 1)),
+        parts: [...report.parts].sort((x, y) => inOrder(x.name, y.name)),
+        making: [...report.making].sort((x, y) => inOrder(x.part, y.part)),
       })
       expect(byName(after)).toEqual(byName(before))
     }

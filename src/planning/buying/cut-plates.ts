@@ -1,142 +1,145 @@
 import Fraction from 'fraction.js'
-import { ownUnits, type PackedUnit, type Packing, type Piece, smaller } from './packing.ts'
-import { compareIds } from './started.ts'
+import {
+  type ChoicePrice,
+  cheaperFirst,
+  chooseUnits,
+  priceOf,
+  type Tried,
+  type UnitChoice,
+  type UnitPrice,
+} from './choose-units.ts'
+import { fitPlates } from './fit-plates.ts'
+import { sawable } from './guillotine.ts'
+import type { Packing, Piece } from './packing.ts'
+import { type FilledPlate, hasArea, type PlateProblem } from './plate-problem.ts'
+import { manners, plateRows } from './plate-rows.ts'
+import { fitsOnto, type Plate, type PlateShop, plateProblem, plateShop } from './plate-shop.ts'
+import type { PlateRules, PlateSize, PlateStock } from './plate-stock.ts'
+import { type CutPlate, sawnPlates } from './sawn-plates.ts'
 
-/** Millimetres. */
-export interface PlateSize {
-  readonly length: Fraction
-  readonly width: Fraction
+/** Which piece is sawn from which plate. */
+export interface PlatePlan {
+  /** Own plates first, remnants before whole ones; only those from which something is sawn. */
+  readonly units: readonly CutPlate[]
+  /** Parts that no plate is large enough for. */
+  readonly tooLarge: readonly string[]
+  /** No plan with cuts straight through costs less than the plates bought here. */
+  readonly proved: boolean
+  /** What the plates bought cost, and what no such plan can go below. */
+  readonly price: ChoicePrice
+  readonly least: ChoicePrice
 }
 
-/** A piece as laid: `run` along the row, `rise` across it. */
-interface Laid {
-  readonly part: string
-  readonly run: Fraction
-  readonly rise: Fraction
-}
-
-interface Row {
-  readonly rise: Fraction
-  /** With the cut behind the row. */
-  readonly depth: Fraction
-  rest: Fraction
-}
-
-interface Sheet {
-  readonly own: boolean
-  readonly size: Fraction
-  readonly run: Fraction
-  rest: Fraction
-  readonly rows: Row[]
-  readonly pieces: { part: string; share: Fraction }[]
-}
-
-/** Rows along the plate's length or width, pieces laid long or short side along the row. */
-interface Manner {
-  readonly rowsAlong: 'length' | 'width'
-  readonly laid: 'long' | 'short'
-}
-
-const manners: readonly Manner[] = [
-  { rowsAlong: 'length', laid: 'long' },
-  { rowsAlong: 'length', laid: 'short' },
-  { rowsAlong: 'width', laid: 'long' },
-  { rowsAlong: 'width', laid: 'short' },
-]
+/** Sheet without grain; effort well below what a person notices. */
+export const usualPlateRules: PlateRules = { turn: true, effort: 80_000 }
 
 /**
- * Which piece is sawn from which plate: rows across the plate, pieces in a row, one saw cut behind each piece and each
- * row; none where it would fall beyond the edge. Pieces may be turned by a quarter. A piece takes its length and cut
- * times its width and cut. A remnant is taken to have the full width and its share of the length.
- * Method: rows (shelves) by first fit, deepest first, in four manners; the one with the fewest new plates is kept, then
- * with the fewest own ones, then the first. Gives: a plan that can be sawn, not the proven fewest plates.
- * Cost: O(pieces x rows).
+ * The plates that cost the least for all these pieces, and where each piece lies. Cuts go straight through, as a saw or
+ * shear makes them; one saw cut between two pieces, none where it would fall beyond the edge. One blade saws them
+ * all: the widest cut that any piece asks for. A piece takes its length and cut times its width and cut. What is here
+ * is used first. A remnant is taken to have the full width and its share of the length.
+ * Gives: the same plan whatever the order of pieces and stocks; `proved` where there are few enough sets of pieces to
+ * try them all, or where the area allows no less; else the best of rows in four manners.
  */
-export function cutPlates(pieces: readonly Piece[], plate: PlateSize, have: Fraction): Packing {
-  const kerf = widestCut(pieces)
-  const plans = manners.map((manner) => packRows(pieces, plate, have, kerf, manner))
-  return plans.reduce((best, plan) => (fewer(plan, best) ? plan : best))
+export function planPlates(
+  pieces: readonly Piece[],
+  stocks: readonly PlateStock[],
+  rules: PlateRules = usualPlateRules,
+): PlatePlan {
+  const shop = plateShop(pieces, stocks, rules)
+  const { counts, packing, proved, least } = chooseUnits({
+    forms: shop.forms,
+    known: knownPlates(shop),
+    enough: (many) => hasArea(plateProblem(shop, many)),
+    most: pieces.length,
+    attempt: attempts(shop),
+  })
+  const units = sawnPlates(shop, packing, [...shop.own, ...newPlates(shop, counts)])
+  const bought = shop.stocks.map(({ id }) => units.filter(({ form, own }) => form === id && !own).length)
+  const nothing = { unpriced: 0, money: 0, bought: 0 }
+  const { exact } = shop.grid
+  const buys = bought.some((count) => count > 0)
+  return {
+    units,
+    tooLarge: shop.tooLarge,
+    proved: proved && (exact || !buys),
+    price: priceOf(shop.forms, bought),
+    least: exact ? least : nothing,
+  }
 }
 
-/** One blade cuts a plate: the widest cut that any of its pieces asks for. */
-export function widestCut(pieces: readonly { readonly kerf: Fraction }[]): Fraction {
-  return pieces.reduce((most, { kerf }) => (kerf.gt(most) ? kerf : most), new Fraction(0))
-}
-
-function fewer(plan: Packing, than: Packing): boolean {
-  const difference = count(plan, false) - count(than, false) || count(plan, true) - count(than, true)
-  return difference < 0
-}
-
-function count(plan: Packing, own: boolean): number {
-  return plan.units.filter((unit) => unit.own === own).length
-}
-
-function packRows(
+/**
+ * Which piece is sawn from which plate where there is one size of plate: the fewest new plates.
+ * Gives: as `planPlates`, with one unit of money for each plate.
+ */
+export function cutPlates(
   pieces: readonly Piece[],
   plate: PlateSize,
   have: Fraction,
-  kerf: Fraction,
-  manner: Manner,
-): Packing {
-  const area = plate.length.mul(plate.width)
-  const sheets = ownUnits(have, pieces.length).map((size) => newSheet(plate, manner, size, true))
-  const whole = newSheet(plate, manner, new Fraction(1), false)
-  const laid = pieces.map((piece) => lay(piece, whole, manner))
-  for (const piece of laid.filter((each) => each !== null).sort(deepestFirst)) {
-    if (sheets.some((sheet) => place(piece, sheet, kerf, area))) continue
-    sheets.push(newSheet(plate, manner, new Fraction(1), false))
-    place(piece, sheets.at(-1)!, kerf, area)
+  rules: PlateRules = usualPlateRules,
+): PlatePlan & Packing {
+  const price = (plates: number): UnitPrice => ({ unpriced: 0, money: plates })
+  return planPlates(pieces, [{ id: '', ...plate, have, price }], rules)
+}
+
+function newPlates({ stocks, sizeOf }: PlateShop, counts: readonly number[]): Plate[] {
+  const share = new Fraction(1)
+  return stocks.flatMap((stock, k) =>
+    Array.from({ length: counts[k]! }, () => ({ stock, own: false, share, size: sizeOf(stock, share) })),
+  )
+}
+
+/** All rows by rule of thumb: own plates, then new ones of one stock; the cheapest, then with the fewest own ones. */
+function knownPlates(shop: PlateShop): UnitChoice<readonly FilledPlate[]> {
+  const none = shop.forms.map(() => 0)
+  const here = plateProblem(shop, none)
+  const order = cheaperFirst(shop.forms)
+  const choices = shop.stocks.flatMap((_, first) =>
+    manners.flatMap((manner) => {
+      const counts = [...none]
+      const packing = plateRows(here, manner, (kind, opened) => {
+        const own = here.plates.findIndex(
+          (plate, p) => opened[p]! < plate.count && fitsOnto(here, kind, plate),
+        )
+        if (own >= 0) return own
+        const stock = [first, ...shop.stocks.keys()].find((k) =>
+          fitsOnto(here, kind, here.plates[shop.sizeOfForm[k]!]!),
+        )!
+        counts[stock] = counts[stock]! + 1
+        return shop.sizeOfForm[stock]!
+      })
+      return packing ? [{ counts, packing }] : []
+    }),
+  )
+  return choices.reduce((best, each) => {
+    const better = order(each.counts, best.counts) || each.packing.length - best.packing.length
+    return better < 0 ? each : best
+  })
+}
+
+/** Whether so many plates hold the pieces: rows in each manner, else every set of pieces where they are few. */
+function attempts(shop: PlateShop): (counts: readonly number[]) => Tried<readonly FilledPlate[]> {
+  let known: ReturnType<typeof sawable> | undefined
+  return (counts) => {
+    const problem = plateProblem(shop, counts)
+    const rows = inRows(problem)
+    if (rows) return { packing: rows }
+    known ??= sawable(problem, { left: shop.effort.left })
+    if (!known) return 'undecided'
+    const found = fitPlates(problem, known, shop.effort)
+    return typeof found === 'string' ? found : { packing: found }
   }
-  const tooLarge = new Set(pieces.filter((_, k) => laid[k] === null).map(({ part }) => part))
-  const units = sheets.filter((sheet) => sheet.pieces.length > 0).map(unitOf)
-  return { units, tooLarge: [...tooLarge].sort(compareIds) }
 }
 
-function unitOf({ own, size, pieces }: Sheet): PackedUnit {
-  return { own, size, pieces }
-}
-
-function newSheet(plate: PlateSize, manner: Manner, size: Fraction, own: boolean): Sheet {
-  const length = plate.length.mul(size)
-  const [run, rest] = manner.rowsAlong === 'length' ? [length, plate.width] : [plate.width, length]
-  return { own, size, run, rest, rows: [], pieces: [] }
-}
-
-/** The piece in the manner's direction, else turned; `null` where no whole plate takes it. */
-function lay(piece: Piece, whole: Sheet, manner: Manner): Laid | null {
-  const [short, long] = piece.length.lt(piece.width)
-    ? [piece.length, piece.width]
-    : [piece.width, piece.length]
-  const both = [
-    { part: piece.part, run: long, rise: short },
-    { part: piece.part, run: short, rise: long },
-  ]
-  const tried = manner.laid === 'long' ? both : both.reverse()
-  return tried.find(({ run, rise }) => run.lte(whole.run) && rise.lte(whole.rest)) ?? null
-}
-
-function deepestFirst(a: Laid, b: Laid): number {
-  return b.rise.compare(a.rise) || b.run.compare(a.run) || compareIds(a.part, b.part)
-}
-
-function place(piece: Laid, sheet: Sheet, kerf: Fraction, area: Fraction): boolean {
-  const row =
-    sheet.rows.find(({ rise, rest }) => piece.rise.lte(rise) && piece.run.lte(rest)) ??
-    openRow(piece, sheet, kerf)
-  if (!row) return false
-  const run = smaller(piece.run.add(kerf), row.rest)
-  row.rest = row.rest.sub(run)
-  const share = run.mul(smaller(piece.rise.add(kerf), row.depth)).div(area)
-  sheet.pieces.push({ part: piece.part, share })
-  return true
-}
-
-function openRow(piece: Laid, sheet: Sheet, kerf: Fraction): Row | null {
-  if (piece.rise.gt(sheet.rest) || piece.run.gt(sheet.run)) return null
-  const depth = smaller(piece.rise.add(kerf), sheet.rest)
-  const row: Row = { rise: piece.rise, depth, rest: sheet.run }
-  sheet.rest = sheet.rest.sub(depth)
-  sheet.rows.push(row)
-  return row
+function inRows(problem: PlateProblem): FilledPlate[] | null {
+  for (const manner of manners) {
+    const rows = plateRows(problem, manner, (kind, opened) => {
+      const free = problem.plates.findIndex(
+        (plate, p) => opened[p]! < plate.count && fitsOnto(problem, kind, plate),
+      )
+      return free < 0 ? null : free
+    })
+    if (rows) return rows
+  }
+  return null
 }

@@ -4,7 +4,8 @@ import type { CutterWear } from '../../model/purchase.ts'
 import { byName, lotSizes, routedWay, started } from './started.ts'
 
 /**
- * How long each cutter of the project cuts, by part, and how many must be bought. Times are the plan's mean, exact.
+ * How long each cutter of the project cuts, by part, and how many must be bought. Times are in cut where they are worked out, else the
+ * plan's mean, exact.
  * Only where none is here is one bought, and then as many as wear out.
  * Gives: only cutters that some operation uses, by name.
  */
@@ -57,6 +58,8 @@ function operationsOf(step: RouteStep): readonly Operation[] {
   return step.kind === 'work' ? [step.operation] : []
 }
 
-function cuttingTime({ time, each }: Operation, pieces: number, lots: number): Fraction {
-  return time ? time.mean.mul(each ? pieces : lots) : new Fraction(0)
+/** Seconds in which chips are made, where cutting data say so; else the whole time of the operation. */
+function cuttingTime({ time, timeFrom, cutting, each }: Operation, pieces: number, lots: number): Fraction {
+  const one = cutting && timeFrom === 'computed' ? new Fraction(Math.ceil(cutting.inCutSeconds)) : time?.mean
+  return one ? one.mul(each ? pieces : lots) : new Fraction(0)
 }

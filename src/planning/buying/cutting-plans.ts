@@ -1,20 +1,42 @@
 import Fraction from 'fraction.js'
-import type { Project, Size } from '../../model/project.ts'
+import type { Material, MaterialForm, Project, Size } from '../../model/project.ts'
 import type { CutPieces, CuttingPlan, Missing } from '../../model/purchase.ts'
 import { amountPlans, summed } from './amounts.ts'
-import { cutBars } from './cut-bars.ts'
-import { cutPlates, widestCut } from './cut-plates.ts'
+import type { ChoicePrice } from './choose-units.ts'
+import { type BarPlan, type CutBar, planBars, usualRules } from './cut-bars.ts'
+import { type PlatePlan, planPlates } from './cut-plates.ts'
 import { type AmountNeed, type CutNeed, materialNeeds, missingMaterial } from './material-needs.ts'
-import { type Packing, smaller } from './packing.ts'
+import { type PackedUnit, smaller } from './packing.ts'
+import { widestCut } from './plate-shop.ts'
+import type { CutPlate } from './sawn-plates.ts'
 import { compareIds, started } from './started.ts'
+import { unitPrices } from './unit-prices.ts'
+
+/** The pieces that share a form of bar or plate, what is left of each unit, and whether less money could do. */
+export interface SawnPlan extends CuttingPlan {
+  readonly units: readonly (CutBar | CutPlate)[]
+  readonly proof: CutProof
+}
+
+/** What the units bought cost, over all forms from which the same pieces can be cut. */
+export interface CutProof {
+  /** No plan costs less: neither fewer units of unknown price, nor less money for goods. */
+  readonly proved: boolean
+  readonly price: ChoicePrice
+  /** No plan can go below this. */
+  readonly least: ChoicePrice
+}
 
 /**
  * How bars, plates, bottles and spools are shared by all that is made from them, and the parts for which that cannot
- * be said: no stock, no form, no volume, no density, or too large for every unit.
+ * be said: no stock, no form, no volume, no density, or too large for every unit. Pieces are cut from whichever forms
+ * of the same section or thickness cost the least; freight and charges of an order are not weighed in that choice.
  */
-export function cuttingPlans(project: Project): { cuts: CuttingPlan[]; missing: Missing[] } {
+export function cuttingPlans(project: Project): { cuts: (CuttingPlan | SawnPlan)[]; missing: Missing[] } {
   const needs = materialNeeds(project)
-  const cut = grouped(needs.cuts, ({ form }) => form.id).map(cutPlan)
+  const cut = grouped(needs.cuts, ({ material, form }) => sharedForm(material, form)).flatMap((each) =>
+    cutPlan(project, each),
+  )
   const amounts = grouped(needs.amounts, ({ material }) => material.id).map((group: AmountNeed[]) =>
     amountPlans(group[0]!.material, group),
   )
@@ -39,25 +61,63 @@ function grouped<T>(all: readonly T[], key: (each: T) => string): T[][] {
   return [...groups.values()]
 }
 
-function cutPlan(needs: readonly CutNeed[]): CuttingPlan {
+/** All pieces that can share forms, cut at once; one plan for each form from which something is cut. */
+function cutPlan(project: Project, needs: readonly CutNeed[]): SawnPlan[] {
   const { material, form } = needs[0]!
-  const packing = pack(needs, form.size, form.have)
-  const large = new Set(packing.tooLarge)
-  const pieces = needs
-    .filter(({ part }) => !large.has(part))
-    .map((need) => piecesOf(need, packing, shareOf(need, form.size, widestCut(needs))))
-  const { units, tooLarge } = packing
-  return summed({ material: material.id, form: form.id, pieces, units, tooLarge })
+  const forms = likeForms(material, form)
+  const plan = planOver(project, needs, forms)
+  const { proved, price, least, tooLarge } = plan
+  return forms.flatMap(({ id, size }, k) => {
+    const units = plan.units.filter((unit) => unit.form === id)
+    const large = k === 0 ? tooLarge : []
+    if (units.length === 0 && large.length === 0) return []
+    const pieces = needs.flatMap((need) => piecesOf(need, units, shareOf(need, size, widestCut(needs))))
+    const summary = summed({ material: material.id, form: id, pieces, units, tooLarge: large })
+    return [{ ...summary, units, proof: { proved, price, least } }]
+  })
 }
 
-function pack(needs: readonly CutNeed[], size: Size, have: Fraction): Packing {
+/** One name for all forms from which the same pieces can be cut. */
+function sharedForm(material: Material, form: MaterialForm): string {
+  return likeForms(material, form)
+    .map(({ id }) => id)
+    .sort(compareIds)[0]!
+}
+
+/** The forms from which the same pieces can be cut: bars of the same section, plates of the same thickness. */
+function likeForms(material: Material, form: MaterialForm): MaterialForm[] {
+  const like = material.forms.filter(
+    ({ id, size }, k, all) => isLike(size, form.size) && all.findIndex((each) => each.id === id) === k,
+  )
+  return [form, ...like.filter(({ id }) => id !== form.id)]
+}
+
+function isLike(size: Size, other: Size): boolean {
+  if (size.shape === 'bar') return other.shape === 'bar' && size.across.value.equals(other.across.value)
+  return (
+    size.shape === 'plate' && other.shape === 'plate' && size.thickness.value.equals(other.thickness.value)
+  )
+}
+
+function planOver(
+  project: Project,
+  needs: readonly CutNeed[],
+  forms: readonly MaterialForm[],
+): BarPlan | PlatePlan {
   const zero = new Fraction(0)
   const pieces = needs.flatMap(({ part, count, length, width, kerf }) =>
     Array.from({ length: count }, () => ({ part, length, width: width ?? zero, kerf })),
   )
-  if (size.shape === 'bar') return cutBars(pieces, size.length.value, have)
-  if (size.shape !== 'plate' && size.shape !== 'block') throw new Error(`nothing is cut from a ${size.shape}`)
-  return cutPlates(pieces, { length: size.length.value, width: size.width.value }, have)
+  const stocks = forms.map(({ id, size, have, offers }) => {
+    if (size.shape !== 'bar' && size.shape !== 'plate' && size.shape !== 'block')
+      throw new Error(`nothing is cut from a ${size.shape}`)
+    const width = size.shape === 'bar' ? zero : size.width.value
+    return { id, length: size.length.value, width, have, price: unitPrices(project, offers[0] ?? null) }
+  })
+  const { grip } = needs[0]!.material
+  return forms[0]!.size.shape === 'bar'
+    ? planBars(pieces, stocks, { ...usualRules, grip: grip.value })
+    : planPlates(pieces, stocks)
 }
 
 /** One piece with its cut as a share of a whole unit, never above 1. */
@@ -75,11 +135,13 @@ function shareOf({ length, width, kerf }: CutNeed, size: Size, widest: Fraction)
   )
 }
 
-function piecesOf({ part, count }: CutNeed, packing: Packing, share: Fraction): CutPieces {
+function piecesOf({ part }: CutNeed, units: readonly PackedUnit[], share: Fraction): CutPieces[] {
+  const cut = units.flatMap(({ own, pieces }) =>
+    pieces.filter((piece) => piece.part === part).map((piece) => ({ own, share: piece.share })),
+  )
   const taken = (own: boolean): Fraction =>
-    packing.units
-      .filter((unit) => unit.own === own)
-      .flatMap(({ pieces }) => pieces.filter((piece) => piece.part === part))
-      .reduce((sum, piece) => sum.add(piece.share), new Fraction(0))
-  return { part, count, share, fromStock: taken(true), fromBought: taken(false) }
+    cut.filter((each) => each.own === own).reduce((sum, each) => sum.add(each.share), new Fraction(0))
+  return cut.length === 0
+    ? []
+    : [{ part, count: cut.length, share, fromStock: taken(true), fromBought: taken(false) }]
 }

@@ -9,6 +9,7 @@ export interface CutNeed {
   readonly count: number
   readonly material: Material
   readonly form: MaterialForm
+  /** With what facing takes off. */
   readonly length: Fraction
   /** `null`: a length of bar. */
   readonly width: Fraction | null
@@ -80,7 +81,8 @@ function machinedNeed(project: Project, part: Part, way: MachinedWay): Need {
   const form = material.forms.find(({ id }) => id === way.stock!.form)
   if (!form || (form.size.shape === 'bar') !== (size.shape === 'bar')) return 'no form'
   const width = size.shape === 'bar' ? null : size.width.value
-  return { ...common, form, length: size.length.value, width, kerf: way.stock.kerf.value }
+  const length = size.length.value.add(way.stock.facing?.value ?? 0)
+  return { ...common, form, length, width, kerf: way.stock.kerf.value }
 }
 
 function printedNeed(project: Project, part: Part, way: PrintedWay): Need {
