@@ -4,12 +4,19 @@ import { assemblyOpenings } from './assembly-openings.ts'
 import { assemblyShutsNothingOut } from './assembly-shuts-nothing-out.ts'
 import type { ModelCheck, NetworkCheck, ResultCheck } from './check.ts'
 import { circularWaits } from './circular-waits.ts'
+import { dimensionChains } from './dimension-chains.ts'
 import { eatenSessions } from './eaten-sessions.ts'
+import { featuresUnread } from './features-unread.ts'
+import { heldFeatures } from './held-features.ts'
 import { hoursNeverMeet } from './hours-never-meet.ts'
+import { joinedFeatures } from './joined-features.ts'
 import { cashExceeded, massExceeded, wantedMissed } from './limits.ts'
 import { materialToGet, nothingToGetItFrom } from './nothing-to-get-it-from.ts'
 import { ownStock } from './own-stock.ts'
 import { partInItself } from './part-in-itself.ts'
+import { processTolerance } from './process-tolerance.ts'
+import { stockTooShort } from './stock-too-short.ts'
+import { travelTooShort } from './travel-too-short.ts'
 import { windows } from './windows.ts'
 
 export { noSchedule } from './no-schedule.ts'
@@ -21,6 +28,13 @@ export const modelChecks: readonly ModelCheck[] = [
   eatenSessions,
   assemblyBodies,
   assemblyOpenings,
+  featuresUnread,
+  joinedFeatures,
+  heldFeatures,
+  processTolerance,
+  dimensionChains,
+  travelTooShort,
+  stockTooShort,
 ]
 
 /** ASM: what the order of each assembly shows. */

@@ -7,22 +7,54 @@ import { fit } from './catalogue/fit.ts'
 import { lim } from './catalogue/lim.ts'
 import { log } from './catalogue/log.ts'
 import { prc } from './catalogue/prc.ts'
+import { prcBoard } from './catalogue/prc-board.ts'
+import { prcCutting } from './catalogue/prc-cutting.ts'
+import { prcModel } from './catalogue/prc-model.ts'
+import { prcPrint } from './catalogue/prc-print.ts'
+import { prcSetup } from './catalogue/prc-setup.ts'
 import { qty } from './catalogue/qty.ts'
 import { ref } from './catalogue/ref.ts'
 import { shp } from './catalogue/shp.ts'
 import { src } from './catalogue/src.ts'
+import { srcAttached } from './catalogue/src-attached.ts'
 import type { Message } from './message.ts'
 
 /** All messages, by family and name: `messages.dep.circularWait`. */
-export const messages: Messages = { src, shp, ref, qty, dep, prc, fit, asm, cal, buy, lim, chn, log }
+export const messages: Messages = {
+  src,
+  srcAttached,
+  shp,
+  ref,
+  qty,
+  dep,
+  prc,
+  prcCutting,
+  prcSetup,
+  prcModel,
+  prcPrint,
+  prcBoard,
+  fit,
+  asm,
+  cal,
+  buy,
+  lim,
+  chn,
+  log,
+}
 
 interface Messages {
   readonly src: typeof src
+  readonly srcAttached: typeof srcAttached
   readonly shp: typeof shp
   readonly ref: typeof ref
   readonly qty: typeof qty
   readonly dep: typeof dep
   readonly prc: typeof prc
+  readonly prcCutting: typeof prcCutting
+  readonly prcSetup: typeof prcSetup
+  readonly prcModel: typeof prcModel
+  readonly prcPrint: typeof prcPrint
+  readonly prcBoard: typeof prcBoard
   readonly fit: typeof fit
   readonly asm: typeof asm
   readonly cal: typeof cal

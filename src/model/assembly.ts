@@ -3,7 +3,7 @@ import type { Minutes } from '../base/clock.ts'
 import type { Place } from '../base/place.ts'
 import type { Quantity } from '../base/quantity.ts'
 import type { ThreePoint } from '../base/three-point.ts'
-import type { After, Count, Labour, NamedTool, Target } from './project.ts'
+import type { After, Count, FeatureAt, Labour, NamedTool, Target } from './project.ts'
 
 /** How a device or a part of kind assembly goes together. */
 export interface AssemblyPlan {
@@ -53,6 +53,14 @@ export interface Step extends Labour {
   readonly onto: { readonly body: string; readonly at: Place } | null
   readonly method: JoiningMethod | null
   readonly light: boolean
+  /** Whether `light` is written; otherwise the fit may say it. */
+  readonly lightSaid: boolean
+  /** The two features that meet, where they are written. */
+  readonly mates: readonly [FeatureAt, FeatureAt] | null
+  /** How far they are in each other, mm. */
+  readonly engagement: Quantity | null
+  /** Outer diameter of the part around a press fit, mm. */
+  readonly around: Quantity | null
   readonly locker: boolean
   readonly fasteners: readonly Count[]
   readonly from: string | null

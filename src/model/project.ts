@@ -8,6 +8,10 @@ import type { Place, Placed } from '../base/place.ts'
 import type { Quantity } from '../base/quantity.ts'
 import type { ThreePoint } from '../base/three-point.ts'
 import type { AssemblyPlan } from './assembly.ts'
+import type { Cutting } from './cutting.ts'
+import type { MeshFacts } from './mesh.ts'
+import type { Attrition, BoardMade, BoardPanel, ComponentGroup } from './placements.ts'
+import type { PrintPiece, PrintRun, PrintSaid } from './print.ts'
 
 /** A project with every unit read and every name found. */
 export interface Project {
@@ -33,6 +37,9 @@ export interface Project {
   readonly demand: ReadonlyMap<string, Demand>
 }
 
+/** Classes of general tolerances: fine, medium, coarse, very coarse. Source: ISO 2768-1. */
+export type GeneralClass = 'f' | 'm' | 'c' | 'v'
+
 /** What is built, how many, and between which days. */
 export interface Device {
   readonly at: Place
@@ -41,6 +48,8 @@ export interface Device {
   readonly description: string | null
   readonly qty: number
   readonly currency: string
+  /** Class of general tolerances of ISO 2768-1 for sizes without their own; `null`: none is said. */
+  readonly general: GeneralClass | null
   readonly start: Day
   readonly wanted: { readonly day: Day; readonly at: Place } | null
 }
@@ -102,9 +111,15 @@ export interface Machine extends Placed {
   readonly travel: readonly [Quantity, Quantity, Quantity] | null
   /** `slowest`, `fastest` and `power` of the spindle, where they are said. */
   readonly spindle: ReadonlyMap<string, Quantity>
+  /** Its other quantities, by key: `tool change`, `fastest feed`, `headroom`. */
+  readonly numbers: ReadonlyMap<string, Quantity>
   readonly prints: 'vat' | 'filament' | null
   /** mm3 per second. */
   readonly deposits: Quantity | null
+  /** Of a printer: room for parts along X, Y and Z. */
+  readonly bed: readonly [Quantity, Quantity, Quantity] | null
+  /** Of a vat printer: first layers that are lit longer. */
+  readonly bottomLayers: number | null
   readonly note: string | null
 }
 
@@ -132,8 +147,12 @@ export interface Cutter extends Placed {
 /** What parts are made of, and the forms it is bought in. */
 export interface Material extends Placed {
   readonly density: Quantity | null
+  /** The entry of the tables of the trade it is taken for; `null`: none. */
+  readonly like: string | null
   /** Millimetres. */
   readonly kerf: Quantity
+  /** End of every bar that stays in the vice or chuck and cannot be used, millimetres. */
+  readonly grip: Quantity
   readonly forms: readonly MaterialForm[]
   readonly cautions: readonly string[]
 }
@@ -260,6 +279,13 @@ export interface Feature {
   readonly at: Place
 }
 
+/** A feature of a part as another entry names it: `hub.thread`. */
+export interface FeatureAt {
+  readonly part: string
+  readonly feature: string
+  readonly at: Place
+}
+
 /** A part: what it is for and how it comes to be. */
 export interface Part extends Placed {
   readonly role: Role
@@ -272,8 +298,12 @@ export interface Part extends Placed {
   readonly description: string | null
   readonly revision: string | null
   readonly drawing: string | null
+  /** Its own class of general tolerances; `null`: the device's. */
+  readonly general: GeneralClass | null
   /** Grams. */
   readonly mass: Quantity | null
+  /** How a mass that nobody stated was worked out; empty: it was stated, or is not known. */
+  readonly massWorked: readonly string[]
   /** Share of tries that come out good, above 0 to 1. */
   readonly yield: Fraction
   /** How many are started for each one needed. */
@@ -295,8 +325,10 @@ export interface Routed {
   readonly lot: number | null
   readonly features: readonly Feature[]
   readonly model: string | null
-  /** Volume, area and box as stated; `null`: nothing was. */
+  /** Volume, area and box as stated, else as the mesh has them; `null`: neither says anything. */
   readonly finished: Finished | null
+  /** `null`: no mesh is named, or it cannot be read (a diagnostic says so). */
+  readonly mesh: MeshFacts | null
   readonly route: readonly RouteStep[]
 }
 
@@ -322,6 +354,8 @@ export interface Stock {
   readonly size: Size
   /** Millimetres. */
   readonly kerf: Quantity
+  /** Sawn longer by so much for facing, both ends together, millimetres; `null`: none. */
+  readonly facing: Quantity | null
   /** The form of the material it is cut from; `null`: bought by the piece through `offers`, or nothing matches. */
   readonly form: string | null
   readonly offers: readonly Offer[]
@@ -347,11 +381,16 @@ export interface PrintJob {
 export interface PrintedWay extends Routed {
   readonly kind: 'printed'
   readonly job: PrintJob
-  /** mm3 of material for one piece. */
+  /** mm3 of material for one piece, supports included: as stated, else worked out. */
   readonly volume: Quantity | null
+  readonly volumeFrom: 'stated' | 'computed'
   /** Layer height, mm. */
   readonly layer: Quantity | null
   readonly plate: string | null
+  readonly said: PrintSaid
+  readonly piece: PrintPiece
+  /** Printed alone: the runs of each lot. */
+  readonly runs: readonly (readonly PrintRun[])[]
 }
 
 /** One print job that several parts share. */
@@ -360,6 +399,8 @@ export interface Plate extends Placed {
   readonly after: readonly After[]
   /** Parts on it, by name. */
   readonly parts: readonly string[]
+  /** How often it is printed until all pieces are there: once, unless they do not fit together. */
+  readonly runs: readonly PrintRun[]
 }
 
 /** A board: bought bare or stuffed, then soldered. */
@@ -370,6 +411,12 @@ export interface BoardWay extends Routed {
   readonly layers: number | null
   readonly thickness: Quantity | null
   readonly offers: readonly Offer[]
+  readonly made: BoardMade | null
+  readonly panel: BoardPanel | null
+  /** Components by value and package, as the placements list them; none where no file is named. */
+  readonly components: readonly ComponentGroup[]
+  /** Sums about the bare board: panels, traces. */
+  readonly worked: readonly string[]
   readonly places: readonly Count[]
   /** Soldering one board. */
   readonly solder: Operation | null
@@ -379,6 +426,10 @@ export interface BoardWay extends Routed {
 export interface BoughtWay extends Routed {
   readonly kind: 'bought'
   readonly offers: readonly Offer[]
+  /** As placements name it. */
+  readonly value: string | null
+  readonly package: string | null
+  readonly attrition: Attrition | null
 }
 
 /** Put together apart from the device. */
@@ -407,12 +458,16 @@ export interface SetupStep {
   readonly at: Place
   readonly machine: string | null
   readonly hold: Hold
+  /** Features it is held or located by, by name. */
+  readonly on: readonly { readonly feature: string; readonly at: Place }[]
   /** Once for the lot, seconds. */
   readonly time: ThreePoint | null
   /** For one piece, seconds. */
   readonly load: ThreePoint | null
   readonly unload: ThreePoint | null
   readonly zero: string | null
+  /** Height that the workholding takes above the table, mm. */
+  readonly clearance: Quantity | null
   readonly who: readonly string[]
   readonly people: number
   readonly note: string | null
@@ -456,6 +511,14 @@ export interface Operation extends Labour {
   readonly facts: ReadonlyMap<string, string>
   /** Those of them that are quantities, by key. */
   readonly numbers: ReadonlyMap<string, Quantity>
+  /** Worked out from them; `null`: nothing is cut, or too little is known. */
+  readonly cutting: Cutting | null
+  /** Changing to its cutter from another in the same setup, seconds for one piece; part of `time` where that is worked out. */
+  readonly changeSeconds: number
+  /** Whether `time` was stated, worked out from cutting data, or is the usual one. */
+  readonly timeFrom: 'stated' | 'computed' | 'usual'
+  /** Sums behind the time of what is not cut. */
+  readonly worked: readonly string[]
   readonly check: string | null
   readonly note: string | null
 }
@@ -480,14 +543,24 @@ export interface Work extends Placed, Labour {
 /** A chain of dimensions that must close within a tolerance. */
 export interface Chain extends Placed {
   readonly must: string
-  readonly sum: readonly { readonly text: string; readonly at: Place }[]
+  readonly mustAt: Place
+  readonly sum: readonly ChainTerm[]
+}
+
+/** One dimension of a chain with its sign and count. */
+export interface ChainTerm {
+  readonly text: string
+  readonly at: Place
+  readonly factor: number
+  /** `null`: there is no such feature (a diagnostic says so). */
+  readonly of: { readonly part: string; readonly feature: string } | null
 }
 
 /** How many of a part are asked for and where they come from. */
 export interface Demand {
   /** Per device, over all places; 0 for fixtures and tools. */
   readonly perDevice: number
-  /** Per project without spares: per device x devices, or the fixture's own quantity. */
+  /** Per project without spares: per device x devices with what soldering loses, or the fixture's own quantity. */
   readonly needed: number
   readonly spares: number
   /** Drawn from what is here, used first. */

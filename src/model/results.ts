@@ -1,6 +1,8 @@
 import type { Instant } from '../base/clock.ts'
 import type { Place } from '../base/place.ts'
 import type { AssemblyOrder } from './assembly.ts'
+import type { ChainResult } from './chains.ts'
+import type { Join } from './joins.ts'
 import type { Money } from './money.ts'
 import type { Project } from './project.ts'
 import type { Purchase } from './purchase.ts'
@@ -22,6 +24,10 @@ export interface Results {
   readonly readyAt: ReadonlyMap<string, Instant>
   /** What is measured, part by part and step by step. */
   readonly inspection: readonly InspectionLine[]
+  /** What meets in assembly steps, in the order of the source. */
+  readonly joins: readonly Join[]
+  /** Dimension chains that could be added up. */
+  readonly chains: readonly ChainResult[]
   /** What to mind at each route sheet, print job and checklist. */
   readonly cautions: Cautions
 }
@@ -62,6 +68,8 @@ export interface InspectionLine {
   readonly lower: number | null
   readonly upper: number | null
   readonly unit: string | null
+  /** What the limits are of, where the requirement does not tell: `minor diameter`, `general tolerance m`. */
+  readonly limitsOf: string | null
   /** How it is measured or looked at. */
   readonly method: string | null
   /** How many pieces are measured. */

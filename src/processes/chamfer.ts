@@ -1,3 +1,4 @@
+import { chamfer as cutting } from '../trade/cutting/chamfer.ts'
 import { defineProcess } from './process.ts'
 
 /** Breaking an edge with a cutter. Source of the defaults: common practice, no source. */
@@ -9,4 +10,11 @@ export const chamfer = defineProcess({
   pausable: true,
   each: true,
   cautions: ['cutting'],
+  cutting: ({ stated, number, count }, { cutter, material, machine }) =>
+    cutting(
+      { ...stated, lengthMm: number('length'), widthMm: number('width'), passes: count('passes') },
+      cutter,
+      material,
+      machine,
+    ),
 })

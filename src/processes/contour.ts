@@ -1,3 +1,4 @@
+import { contour as cutting } from '../trade/cutting/contour.ts'
 import { defineProcess } from './process.ts'
 
 /** Following an outline. Source of the defaults: common practice, no source. */
@@ -9,4 +10,20 @@ export const contour = defineProcess({
   pausable: true,
   each: true,
   cautions: ['cutting'],
+  cutting: ({ stated, number, count }, { cutter, material, machine }) =>
+    cutting(
+      {
+        ...stated,
+        lengthMm: number('length'),
+        depthMm: number('height') ?? number('depth'),
+        layerMm: number('depth'),
+        stepMm: number('step'),
+        passes: count('passes'),
+        cornerMm: number('corner'),
+        wallMm: number('wall'),
+      },
+      cutter,
+      material,
+      machine,
+    ),
 })

@@ -1,3 +1,4 @@
+import { drill as cutting } from '../trade/cutting/drill.ts'
 import { defineProcess } from './process.ts'
 
 /** Drilling holes. Source of the defaults: common practice, no source. */
@@ -9,4 +10,17 @@ export const drill = defineProcess({
   pausable: true,
   each: true,
   cautions: ['cutting'],
+  cutting: ({ stated, number, count }, { cutter, material, machine }) =>
+    cutting(
+      {
+        ...stated,
+        diameterMm: number('diameter'),
+        depthMm: number('depth'),
+        holes: count('holes'),
+        peckMm: number('peck'),
+      },
+      cutter,
+      material,
+      machine,
+    ),
 })

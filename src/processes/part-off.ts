@@ -1,3 +1,4 @@
+import { partOff as cutting } from '../trade/cutting/part-off.ts'
 import { defineProcess } from './process.ts'
 
 /** Parting from the bar in the lathe. Source of the defaults: common practice, no source. */
@@ -9,4 +10,15 @@ export const partOff = defineProcess({
   pausable: true,
   each: true,
   cautions: ['cutting'],
+  cutting: ({ stated, number, bar }, { cutter, material, machine }) =>
+    cutting(
+      {
+        ...stated,
+        diameterMm: number('diameter') ?? bar?.acrossMm ?? null,
+        innerDiameterMm: number('bore'),
+      },
+      cutter,
+      material,
+      machine,
+    ),
 })

@@ -1,3 +1,4 @@
+import { ream as cutting } from '../trade/cutting/ream.ts'
 import { defineProcess } from './process.ts'
 
 /** Reaming holes to size. Source of the defaults: common practice, no source. */
@@ -9,4 +10,16 @@ export const ream = defineProcess({
   pausable: true,
   each: true,
   cautions: ['cutting'],
+  cutting: ({ stated, number, count, featureMm }, { cutter, material, machine }) =>
+    cutting(
+      {
+        ...stated,
+        diameterMm: number('diameter') ?? featureMm,
+        depthMm: number('depth'),
+        holes: count('holes'),
+      },
+      cutter,
+      material,
+      machine,
+    ),
 })

@@ -6,6 +6,7 @@ import type { Count } from '../model/project.ts'
 import type { AssemblyWaySource, MainAssemblySource, StepSource } from '../source/generated/project-types.ts'
 import { entries, field, type Spot } from '../source/spot.ts'
 import type { Context } from './context.ts'
+import { featureNameAt } from './feature-name-at.ts'
 import { fixtureNamed, labourAt, machineNamed, toolNamed } from './labour.ts'
 import { countAt, nameAt, named } from './names.ts'
 import { certain, listed, minutesAt, quantityAt, ratioAt, threePointAt, words } from './reading.ts'
@@ -106,6 +107,12 @@ function intoAt(
   return { body, through: null, at }
 }
 
+/** The two features written under `mates`; `null` where silent or one of them is unknown (reported). */
+function matesAt(context: Context, spot: Spot<string[]> | null): Step['mates'] {
+  const [first, second] = listed(spot).map((one) => featureNameAt(context, one.text.trim(), one.at))
+  return first && second ? [first, second] : null
+}
+
 const gluing = new Set(['glue'])
 
 function stepAt(
@@ -143,6 +150,10 @@ function stepAt(
     onto: onto === null ? null : { body: onto, at: on!.at },
     method,
     light: field(step, 'light')?.value ?? false,
+    lightSaid: field(step, 'light') !== null,
+    mates: matesAt(context, field(step, 'mates')),
+    engagement: quantityAt(context, 'engagement', field(step, 'engagement'), 'length', 'above 0'),
+    around: quantityAt(context, 'around', field(step, 'around'), 'length', 'above 0'),
     locker: field(step, 'locker')?.value ?? false,
     fasteners: listed(field(step, 'with')).flatMap((one): readonly Count[] =>
       [countAt(context.names, context.report, one) ?? []].flat(),

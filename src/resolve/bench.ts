@@ -61,6 +61,8 @@ function usersKnown(context: Context, spot: Spot<string | string[]> | null): boo
     .every((name) => name !== null)
 }
 
+const machineKeys = new Set(['rate', 'deposits'])
+
 /** A machine with hours, rate and who may use it. */
 export function machineAt(context: Context, id: string, spot: Spot<MachineSource>): Machine {
   const users = context.users.get(id) ?? []
@@ -68,6 +70,7 @@ export function machineAt(context: Context, id: string, spot: Spot<MachineSource
   if (known && users.length === 0 && context.people.length > 0)
     context.report(cal.machineWithoutUser, (field(spot, 'users') ?? spot).at, { machine: id })
   const travel = sizeAt(context, 'travel', field(spot, 'travel'), 3)
+  const bed = sizeAt(context, 'bed', field(spot, 'bed'), 3)
   const spindle = field(spot, 'spindle')
   return {
     id,
@@ -77,9 +80,12 @@ export function machineAt(context: Context, id: string, spot: Spot<MachineSource
     capacity: field(spot, 'capacity')?.value ?? 1,
     users,
     travel: travel && [travel[0]!, travel[1]!, travel[2]!],
+    numbers: numbersAt(context, '#/$defs/machine', spot, machineKeys),
     spindle: spindle ? numbersAt(context, '#/$defs/machine/properties/spindle', spindle) : new Map(),
     prints: field(spot, 'prints')?.value ?? null,
     deposits: quantityAt(context, 'deposits', field(spot, 'deposits'), 'volume per time', 'above 0'),
+    bed: bed && [bed[0]!, bed[1]!, bed[2]!],
+    bottomLayers: field(spot, 'bottom layers')?.value ?? null,
     note: words(field(spot, 'note')),
   }
 }

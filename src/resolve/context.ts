@@ -1,4 +1,7 @@
 import type { Report } from '../diagnostics/message.ts'
+import type { MeshFacts } from '../model/mesh.ts'
+import type { Cutter, Machine, Material } from '../model/project.ts'
+import type { Attached } from '../source/attachments.ts'
 import type { Names } from './names.ts'
 import type { Reading } from './reading.ts'
 
@@ -6,6 +9,20 @@ import type { Reading } from './reading.ts'
 export interface StepName {
   readonly assembly: string | null
   readonly id: string
+}
+
+/** A bought part as placements may name it; `null`: it says none. */
+export interface Component {
+  readonly part: string
+  readonly value: string | null
+  readonly package: string | null
+}
+
+/** Machines, cutters and materials, once they are read. */
+export interface Bench {
+  readonly machines: ReadonlyMap<string, Machine>
+  readonly cutters: ReadonlyMap<string, Cutter>
+  readonly materials: ReadonlyMap<string, Material>
 }
 
 /** What the readers of entries share. */
@@ -27,5 +44,12 @@ export interface Context extends Reading {
   readonly openings: ReadonlyMap<string, ReadonlyMap<string, readonly string[]>>
   /** Role of each part, and the features each has. */
   readonly fixtures: ReadonlySet<string>
-  readonly features: ReadonlyMap<string, ReadonlySet<string>>
+  readonly features: ReadonlyMap<string, ReadonlyMap<string, string>>
+  /** Files that parts name, and what was read of the meshes among them. */
+  readonly attached: ReadonlyMap<string, Attached>
+  readonly meshes: Map<string, MeshFacts | null>
+  /** Bought parts that say their value or package. */
+  readonly components: readonly Component[]
+  /** What is read before the parts. */
+  readonly bench: Bench
 }

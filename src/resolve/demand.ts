@@ -3,6 +3,7 @@ import { qty } from '../diagnostics/catalogue/qty.ts'
 import type { Report } from '../diagnostics/message.ts'
 import type { AssemblyPlan } from '../model/assembly.ts'
 import type { Demand, Part, Use } from '../model/project.ts'
+import { piecesToBuy } from '../trade/boards/pieces-to-buy.ts'
 
 /** What one assembly, board or setup asks for. */
 interface Asked extends Use {
@@ -106,7 +107,12 @@ function demandOf(
   )
   const alone = uses.length === 0 && part.qty !== null
   const perDevice = alone && !reusable(part) ? part.qty!.count : placed
-  const needed = neededOf(part, alone, perDevice * devices, inPlaces, pointedAt)
+  const soldered = uses.reduce(
+    (sum, { by, into, count }) =>
+      by === 'board' && into !== null ? sum + count * find(into).toGet * triesOf(into) : sum,
+    0,
+  )
+  const needed = neededOf(part, alone, perDevice * devices, inPlaces, pointedAt) + lostOf(part, soldered)
   const wanted = needed === 0 ? 0 : needed + part.spares
   const fromStock = Math.min(part.have, wanted)
   const qtyUse: readonly Use[] = alone
@@ -120,6 +126,17 @@ function demandOf(
     toGet: wanted - fromStock,
     uses: [...uses, ...qtyUse],
   }
+}
+
+/** Pieces lost while so many are soldered on, where the part says that some are. */
+function lostOf({ way }: Part, soldered: number): number {
+  const attrition = way.kind === 'bought' ? way.attrition : null
+  if (!attrition || soldered === 0) return 0
+  const share = 'fraction' in attrition ? attrition.fraction : 0
+  const least = 'pieces' in attrition ? attrition.pieces : 0
+  const loss = { fraction: share, least, source: 'as stated' }
+  const found = piecesToBuy({ perBoard: soldered, boards: 1, attrition: loss, packOf: 1 })
+  return 'fault' in found ? 0 : found.spare
 }
 
 function neededOf(part: Part, alone: boolean, byQty: number, inPlaces: number, pointedAt: boolean): number {

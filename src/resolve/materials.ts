@@ -3,15 +3,18 @@ import { type Quantity, readAs, readQuantity } from '../base/quantity.ts'
 import { isFault } from '../base/quantity-fault.ts'
 import { buy } from '../diagnostics/catalogue/buy.ts'
 import { prc } from '../diagnostics/catalogue/prc.ts'
+import { prcCutting } from '../diagnostics/catalogue/prc-cutting.ts'
 import type { Material, MaterialForm, Size, Stock } from '../model/project.ts'
 import type { FormSource, MaterialSource, StockSource } from '../source/generated/project-types.ts'
 import { field, type Spot } from '../source/spot.ts'
+import { findMaterial } from '../trade/materials/find-material.ts'
 import type { Context } from './context.ts'
 import { offersAt, worthAt } from './offers.ts'
 import { listed, quantityAt, sizeAt, words } from './reading.ts'
 
 /** Width of a saw cut where nothing is said. Source: common practice, no source. */
 const usualKerf = readQuantity('2 mm') as Quantity
+const noGrip = readQuantity('0 mm') as Quantity
 
 /** A size in words: `bar 20 mm`. */
 export function saySize(size: Size): string {
@@ -102,14 +105,35 @@ function formAt(context: Context, material: string, spot: Spot<FormSource>): Mat
   }
 }
 
+/** The entry of the tables of the trade that a material is: the one it is said to be like, or of its own name. */
+function likeAt(context: Context, id: string, spot: Spot<string> | null): string | null {
+  const found = findMaterial(spot?.text ?? id)
+  if (!('fault' in found)) return found.key
+  if (spot)
+    context.report(prcCutting.unknownLike, spot.at, { material: id, text: spot.text, near: found.near })
+  return null
+}
+
+/** Bars of one section in several lengths are named with their length. */
+function toldApart(forms: readonly MaterialForm[]): readonly MaterialForm[] {
+  const times = (id: string): number => forms.filter((one) => one.id === id).length
+  return forms.map((form) =>
+    form.size.shape === 'bar' && times(form.id) > 1
+      ? { ...form, id: `${form.id}, ${form.size.length.text}` }
+      : form,
+  )
+}
+
 /** A material and the forms it is bought in. */
 export function materialAt(context: Context, id: string, spot: Spot<MaterialSource>): Material {
   return {
     id,
     at: spot.keyAt,
     density: quantityAt(context, 'density', field(spot, 'density'), 'density', 'above 0'),
+    like: likeAt(context, id, field(spot, 'like')),
     kerf: quantityAt(context, 'kerf', field(spot, 'kerf'), 'length') ?? usualKerf,
-    forms: listed(field(spot, 'forms')).flatMap((one) => formAt(context, id, one) ?? []),
+    grip: quantityAt(context, 'grip', field(spot, 'grip'), 'length') ?? noGrip,
+    forms: toldApart(listed(field(spot, 'forms')).flatMap((one) => formAt(context, id, one) ?? [])),
     cautions: listed(field(spot, 'caution')).map((one) => words(one) ?? ''),
   }
 }
@@ -138,5 +162,6 @@ export function stockAt(
     const forms = material.forms.map((one) => one.id)
     context.report(buy.noForm, spot.at, { part, material: material.id, wants: saySize(size), forms })
   }
-  return { at: spot.at, size, kerf, form: form?.id ?? null, offers }
+  const facing = quantityAt(context, 'facing', field(spot, 'facing'), 'length')
+  return { at: spot.at, size, kerf, facing, form: form?.id ?? null, offers }
 }

@@ -3,6 +3,8 @@ import { quantityOfKey } from '../source/quantity-of-key.ts'
 import { entries, type Spot } from '../source/spot.ts'
 import { quantityAt, type Reading } from './reading.ts'
 
+/** Times that a person may say there are none of. */
+const mayBeNone: ReadonlySet<string> = new Set(['tool change', 'set'])
 const none: ReadonlySet<string> = new Set()
 
 /**
@@ -17,8 +19,9 @@ export function numbersAt(
 ): ReadonlyMap<string, Quantity> {
   const read = entries(spot as Spot<Record<string, string | number>>).flatMap(
     ([key, value]): readonly (readonly [string, Quantity])[] => {
-      const wanted = elsewhere.has(key) ? null : quantityOfKey(def, key)
-      const number = wanted ? quantityAt(reading, key, value, wanted, 'above 0') : null
+      const wanted = elsewhere.has(key) ? [] : quantityOfKey(def, key)
+      const least = mayBeNone.has(key) ? 'from 0' : 'above 0'
+      const number = wanted.length > 0 ? quantityAt(reading, key, value, wanted, least) : null
       return number ? [[key, number]] : []
     },
   )

@@ -5,9 +5,10 @@ import type {
   BoardWay,
   Count,
   Feature,
-  Material,
+  Operation,
   Part,
   Plate,
+  PrintedWay,
   PrintJob,
   Routed,
   Way,
@@ -26,23 +27,29 @@ import type {
 import type { Source } from '../source/load.ts'
 import { entries, field, type Spot } from '../source/spot.ts'
 import { assemblyAt } from './assembly.ts'
+import { madeAt, panelAt, tracesAt, warnTooFine } from './boards/bare-board.ts'
+import { boardOffersAt } from './boards/board-offers.ts'
+import { componentAt } from './boards/component-at.ts'
+import { placementsAt } from './boards/placements-at.ts'
+import { type Populated, populated, timedSolder } from './boards/with-components.ts'
 import type { Context } from './context.ts'
+import { finishedAt } from './finished-at.ts'
+import { generalAt } from './general-at.ts'
 import { machineNamed } from './labour.ts'
 import { stockAt } from './materials.ts'
+import { meshAt } from './mesh-at.ts'
 import { countAt, nameAt } from './names.ts'
 import { offersAt, worthAt } from './offers.ts'
+import { notWorkedOut, printSaidAt } from './printing/print-said.ts'
+import type { Printed } from './printing/with-prints.ts'
 import { listed, quantityAt, ratioAt, sizeAt, threePointAt, words } from './reading.ts'
-import { operationAt, routeAt } from './routes.ts'
+import { type At, operationAt, routeAt } from './routes.ts'
+import { removedOf, warnTooLarge } from './stock-room.ts'
 import { aftersAt } from './targets.ts'
 
 type WaySource = MachinedWaySource | PrintedWaySource | BoardWaySource | BoughtWaySource | AssemblyWaySource
 type RoutedSource = MachinedWaySource | PrintedWaySource | BoardWaySource | BoughtWaySource
-type WayReader = (
-  context: Context,
-  part: string,
-  spot: Spot<WaySource>,
-  materials: ReadonlyMap<string, Material>,
-) => Way
+type WayReader = (context: Context, part: string, spot: Spot<WaySource>) => Way
 
 function featuresAt(spot: Spot<RoutedSource>): readonly Feature[] {
   const features = field(spot, 'features')
@@ -51,47 +58,51 @@ function featuresAt(spot: Spot<RoutedSource>): readonly Feature[] {
     : []
 }
 
-function finishedAt(
-  context: Context,
-  spot: Spot<NonNullable<MachinedWaySource['finished']>> | null,
-): Routed['finished'] {
-  if (!spot) return null
-  const box = sizeAt(context, 'box', field(spot, 'box'), 3)
-  return {
-    volume: quantityAt(context, 'volume', field(spot, 'volume'), 'volume', 'above 0'),
-    area: quantityAt(context, 'area', field(spot, 'area'), 'area', 'above 0'),
-    box: box && [box[0]!, box[1]!, box[2]!],
-  }
-}
-
-function routedAt(context: Context, part: string, spot: Spot<RoutedSource>): Routed {
+/** What every way with a route has, but for the route itself. */
+function routedAt(context: Context, spot: Spot<RoutedSource>): Omit<Routed, 'route'> {
   const model = field(spot, 'model')
-  if (model) context.report(prc.notComputed, model.at, { what: `the mesh \`${model.text}\`` })
+  const mesh = meshAt(context, model)
   return {
     lot: field(spot, 'lot')?.value ?? null,
     features: featuresAt(spot),
     model: words(model),
-    finished: finishedAt(context, field(spot as Spot<MachinedWaySource>, 'finished')),
-    route: routeAt(context, part, field(spot, 'route')),
+    mesh,
+    finished: finishedAt(context, field(spot as Spot<MachinedWaySource>, 'finished'), mesh),
   }
 }
 
-function machined(
+function routeOf(
   context: Context,
   part: string,
-  spot: Spot<MachinedWaySource>,
-  materials: ReadonlyMap<string, Material>,
-): Way {
+  spot: Spot<RoutedSource>,
+  from: At['from'] = null,
+): Routed['route'] {
+  return routeAt(context, { part, machine: null, from }, field(spot, 'route'))
+}
+
+/** Whether just one operation of a route roughs without saying what: it clears away all that is too much. */
+function clearsAlone(spot: Spot<MachinedWaySource>): boolean {
+  const roughs = listed(field(spot, 'route')).flatMap((item) =>
+    listed(field(item, 'ops')).flatMap((op) => field(op, 'rough') ?? []),
+  )
+  return roughs.filter((rough) => !field(rough, 'volume') && !field(rough, 'pocket')).length === 1
+}
+
+function machined(context: Context, part: string, spot: Spot<MachinedWaySource>): Way {
   const material = nameAt(context.names, context.report, field(spot, 'material'), ['material'])
-  const stock = field(spot, 'stock')
-  if (!stock) context.report(prc.nothingToMake, spot.keyAt, { part, kind: 'machined' })
+  const stockSpot = field(spot, 'stock')
+  if (!stockSpot) context.report(prc.nothingToMake, spot.keyAt, { part, kind: 'machined' })
+  const own = material === null ? null : (context.bench.materials.get(material) ?? null)
+  const stock = stockSpot ? stockAt(context, part, own, stockSpot) : null
+  const routed = routedAt(context, spot)
+  if (stock && routed.finished) warnTooLarge(context, part, stock, routed.finished)
+  const removed = clearsAlone(spot) ? removedOf(stock?.size ?? null, routed.finished) : null
   return {
     kind: 'machined',
     material,
-    stock: stock
-      ? stockAt(context, part, material === null ? null : (materials.get(material) ?? null), stock)
-      : null,
-    ...routedAt(context, part, spot),
+    stock,
+    ...routed,
+    route: routeOf(context, part, spot, { material, stock: stock?.size ?? null, removed }),
   }
 }
 
@@ -118,43 +129,70 @@ function printed(context: Context, part: string, spot: Spot<PrintedWaySource>): 
     kind: 'printed',
     job: jobAt(context, spot),
     volume: quantityAt(context, 'volume', field(spot, 'volume'), 'volume', 'above 0'),
+    volumeFrom: 'stated',
     layer: quantityAt(context, 'layer', field(spot, 'layer'), 'length', 'above 0'),
     plate: nameAt(context.names, context.report, field(spot, 'plate'), ['plate']),
-    ...routedAt(context, part, spot),
+    said: printSaidAt(context, spot),
+    piece: notWorkedOut,
+    runs: [],
+    ...routedAt(context, spot),
+    route: routeOf(context, part, spot),
   }
 }
 
 function board(context: Context, part: string, spot: Spot<BoardWaySource>): BoardWay {
   const solder = field(spot, 'solder')
-  const placements = field(spot, 'placements')
-  if (placements)
-    context.report(prc.notComputed, placements.at, { what: `the placement file \`${placements.text}\`` })
   const outline = sizeAt(context, 'outline', field(spot, 'outline'), 2)
+  const panel = panelAt(context, part, field(spot, 'panel'), outline)
+  const areaMm2 = outline ? outline[0]!.value.mul(outline[1]!.value).valueOf() : null
+  const offers = boardOffersAt(context, part, field(spot, 'offers'), { areaMm2, panel })
+  const made = madeAt(context, field(spot, 'made'))
+  if (made) warnTooFine(context, part, made, offers)
+  const places = listed(field(spot, 'places')).flatMap((one): readonly Count[] =>
+    [countAt(context.names, context.report, one) ?? []].flat(),
+  )
+  const table = placementsAt(context, field(spot, 'placements') as Parameters<typeof placementsAt>[1])
+  const all = populated(context, part, table, places)
   return {
     kind: 'board',
     outline: outline && [outline[0]!, outline[1]!],
     layers: field(spot, 'layers')?.value ?? null,
     thickness: quantityAt(context, 'thickness', field(spot, 'thickness'), 'length', 'above 0'),
-    offers: offersAt(context, part, field(spot, 'offers')),
-    places: listed(field(spot, 'places')).flatMap((one): readonly Count[] =>
-      [countAt(context.names, context.report, one) ?? []].flat(),
-    ),
-    solder: solder
-      ? { ...operationAt(context, part, processOf('do')!, solder, null), process: 'solder' }
-      : null,
-    ...routedAt(context, part, spot),
+    offers,
+    made,
+    panel,
+    worked: [...(panel?.worked ?? []), ...tracesAt(context, part, field(spot, 'currents'))],
+    ...all,
+    solder: solder ? solderAt(context, part, solder, all) : null,
+    ...routedAt(context, spot),
+    route: routeOf(context, part, spot),
   }
 }
 
+/** Soldering of one board: as stated, else timed by what is soldered on. */
+function solderAt(
+  context: Context,
+  part: string,
+  spot: Spot<NonNullable<BoardWaySource['solder']>>,
+  all: Populated,
+): Operation {
+  const stated = field(spot, 'time') !== null
+  const process = { ...processOf('do')!, timedLater: true }
+  const operation = operationAt(context, { part, machine: null, from: null }, process, spot)
+  const method = field(spot, 'by')?.value ?? 'hand'
+  return timedSolder(context, part, { ...operation, process: 'solder' }, all, { method, stated })
+}
+
 const readers: Record<WaySource['kind'], WayReader> = {
-  machined: (context, part, spot, materials) =>
-    machined(context, part, spot as Spot<MachinedWaySource>, materials),
+  machined: (context, part, spot) => machined(context, part, spot as Spot<MachinedWaySource>),
   printed: (context, part, spot) => printed(context, part, spot as Spot<PrintedWaySource>),
   board: (context, part, spot) => board(context, part, spot as Spot<BoardWaySource>),
   bought: (context, part, spot) => ({
     kind: 'bought',
     offers: offersAt(context, part, field(spot as Spot<BoughtWaySource>, 'offers')),
-    ...routedAt(context, part, spot as Spot<BoughtWaySource>),
+    ...componentAt(context, part, spot as Spot<BoughtWaySource>),
+    ...routedAt(context, spot as Spot<BoughtWaySource>),
+    route: routeOf(context, part, spot as Spot<BoughtWaySource>),
   }),
   assembly: (context, part, spot) => ({
     kind: 'assembly',
@@ -179,12 +217,7 @@ export function wayOf(spot: Spot<PartSource>): Spot<WaySource> {
 }
 
 /** A part with the way it comes to be. */
-export function partAt(
-  context: Context,
-  id: string,
-  spot: Spot<PartSource>,
-  materials: ReadonlyMap<string, Material>,
-): Part {
+export function partAt(context: Context, id: string, spot: Spot<PartSource>): Part {
   const { way, choice } = wayTaken(spot)
   const common = spot as Spot<ChoicePartSource>
   const count = field(common, 'qty')
@@ -203,7 +236,9 @@ export function partAt(
     description: words(field(common, 'description')),
     revision: words(field(common, 'revision')),
     drawing: words(field(common, 'drawing')),
+    general: generalAt(context, field(common, 'general')),
     mass: quantityAt(context, 'mass', field(common, 'mass'), 'mass'),
+    massWorked: [],
     yield: ratioAt(context, 'yield', field(common, 'yield'), 'above 0') ?? new Fraction(1),
     tries: field(common, 'tries')?.value ?? 1,
     wears: field(common, 'wears')?.value ?? false,
@@ -211,7 +246,7 @@ export function partAt(
     note: words(field(common, 'note')),
     after: aftersAt(context, field(common, 'after'), undefined),
     choice,
-    way: readers[way.value.kind](context, id, way, materials),
+    way: readers[way.value.kind](context, id, way),
   }
 }
 
@@ -251,25 +286,46 @@ export function plateAt(
     job,
     after: aftersAt(context, field(spot, 'after'), undefined),
     parts: on.map((part) => part.id).sort(),
+    runs: [],
   }
 }
 
 /**
- * PRC01: printed parts that have no print time, neither their own nor their plate's nor one by volume. Looks at what is
- * written: a value that was faulted has been reported, and a name that is unknown too.
+ * PRC01: printed parts that have no print time, neither their own nor their plate's nor one that was worked out. Silent
+ * where what is written was faulted (told), and where printer or plate are not known.
  */
-export function reportPrintTimes(context: Context, source: Source, parts: ReadonlyMap<string, Part>): void {
+export function reportPrintTimes(
+  context: Context,
+  source: Source,
+  { parts, plates, outside }: Printed,
+): void {
   for (const [id, spot] of source.sections.parts) {
-    const way = wayOf(spot)
-    if (way.value.kind !== 'printed') continue
-    const own = way as Spot<PrintedWaySource>
+    const part = parts.get(id)!
+    const { way } = part
+    if (way.kind !== 'printed') continue
+    const own = wayOf(spot) as Spot<PrintedWaySource>
     const plateName = field(own, 'plate')?.text.trim()
     const plate = plateName === undefined ? null : source.sections.plates.get(plateName)
-    const machineName = ((plate && field(plate, 'machine')) ?? field(own, 'machine'))?.text.trim()
-    const machine = source.sections.machines.get(machineName ?? '')
+    const machineName = plates.get(way.plate ?? '')?.job.machine ?? way.job.machine
+    const machine = machineName === null ? null : context.bench.machines.get(machineName)
+    if (plate === undefined || !machine) continue
     const timed = field(own, 'time') ?? (plate && field(plate, 'time'))
-    const byVolume = field(own, 'volume') && (!machine || field(machine, 'deposits'))
-    if (plate !== undefined && !timed && !byVolume)
-      context.report(prc.noPrintTime, parts.get(id)!.at, { part: id })
+    const byVolume = way.volume && machine.deposits
+    if (timed || byVolume || way.piece.seconds !== null || outside.has(id)) continue
+    if (!isFaulted(own, way))
+      context.report(prc.noPrintTime, part.at, { part: id, filament: machine.prints === 'filament' })
   }
+}
+
+/** Whether something was written to time the print by, and could not be read. */
+function isFaulted(own: Spot<PrintedWaySource>, way: PrintedWay): boolean {
+  const finished = field(own, 'finished')
+  const pairs: readonly (readonly [unknown, unknown])[] = [
+    [field(own, 'volume'), way.volume],
+    [field(own, 'height'), way.said.height],
+    [field(own, 'model'), way.mesh],
+    [finished && field(finished, 'box'), way.finished?.box],
+    [finished && field(finished, 'volume'), way.finished?.volume],
+  ]
+  return pairs.some(([written, read]) => written && !read)
 }

@@ -66,18 +66,20 @@ function within(reading: Reading, key: string, spot: Spot<unknown>, least: Fract
   return fine
 }
 
-/** The quantity at a place, in base units; `null` where absent or faulted (reported). */
+/** The quantity at a place, of one of several dimensions, in base units; `null` where absent or faulted (reported). */
 export function quantityAt(
   reading: Reading,
   key: string,
   spot: QuantitySpot,
-  wanted: DimensionName,
+  wanted: DimensionName | readonly DimensionName[],
   bound: Bound = 'from 0',
 ): Quantity | null {
   if (!spot) return null
-  const read = readAs(spot.text, wanted)
+  const all = [wanted].flat()
+  const [first, ...others] = all.map((one) => readAs(spot.text, one))
+  const read = isFault(first!) ? (others.find((one) => !isFault(one)) ?? first!) : first!
   if (isFault(read)) {
-    reportFault(reading, key, spot, read, [wanted])
+    reportFault(reading, key, spot, read, all)
     return null
   }
   return within(reading, key, spot, read.value, bound) && notBeyond(reading, key, spot, read) ? read : null

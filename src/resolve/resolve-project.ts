@@ -5,27 +5,33 @@ import { prc } from '../diagnostics/catalogue/prc.ts'
 import { ref } from '../diagnostics/catalogue/ref.ts'
 import type { Report } from '../diagnostics/message.ts'
 import { assemblyPlans } from '../model/assembly-plans.ts'
-import type { Chain, Device, Limits, Material, Part, Project, Work } from '../model/project.ts'
+import type { Device, Limits, Material, Part, Project, Work } from '../model/project.ts'
 import type {
+  BoughtWaySource,
   DeviceSource,
   LimitsSource,
+  MachinedWaySource,
   PartSource,
   StepSource,
   WorkSource,
 } from '../source/generated/project-types.ts'
 import type { Source } from '../source/load.ts'
-import { field, type Spot } from '../source/spot.ts'
+import { entries, field, type Spot } from '../source/spot.ts'
 import { assemblyAt, openingsAt, stepIds } from './assembly.ts'
 import { cutterAt, machineAt, personAt, toolAt, vendorAt } from './bench.ts'
-import type { Context, StepName } from './context.ts'
+import { chainsAt } from './chains-at.ts'
+import type { Component, Context, StepName } from './context.ts'
 import { countDemand, reportDemand } from './demand.ts'
 import { exchangeAt, reportExchange } from './exchange.ts'
+import { generalAt } from './general-at.ts'
 import { dayAt } from './hours.ts'
 import { labourAt, machineNamed, toolNamed } from './labour.ts'
 import { materialAt } from './materials.ts'
 import { collectNames, type NameKind } from './names.ts'
 import { knownCurrency } from './offers.ts'
+import { withMass } from './part-mass.ts'
 import { partAt, plateAt, reportPrintTimes, wayOf } from './parts.ts'
+import { withPrints } from './printing/with-prints.ts'
 import { listed, moneyIn, quantityAt, threePointAt, words } from './reading.ts'
 import { aftersAt, targetsAt } from './targets.ts'
 import { reportNeverHere, reportNobody } from './who-is-there.ts'
@@ -131,11 +137,41 @@ function contextOf(source: Source, report: Report, currency: string): Context {
       plansOf(source).map(({ assembly, spot }) => [assembly ?? '', openingsAt(spot as Spot<never>)]),
     ),
     fixtures: new Set([...sections.parts].filter(([, spot]) => isFixture(spot)).map(([id]) => id)),
-    features: mapped(
-      sections.parts,
-      (_, spot) => new Set(Object.keys((wayOf(spot).value as { features?: object }).features ?? {})),
-    ),
+    attached: source.attached,
+    meshes: new Map(),
+    components: componentsOf(sections.parts),
+    bench: { machines: new Map(), cutters: new Map(), materials: new Map() },
+    features: mapped(sections.parts, (_, spot) => featureTexts(spot)),
   }
+}
+
+/** Bought parts that say their value or package. */
+function componentsOf(parts: Source['sections']['parts']): readonly Component[] {
+  return [...parts].flatMap(([part, spot]) => {
+    const way = wayOf(spot)
+    if (way.value.kind !== 'bought') return []
+    const [value, pack] = (['value', 'package'] as const).map((key) =>
+      words(field(way as Spot<BoughtWaySource>, key)),
+    )
+    return value || pack ? [{ part, value: value ?? null, package: pack ?? null }] : []
+  })
+}
+
+/** A machined part with the mass of its finished volume, where it states none. */
+function weighed(context: Context, part: Part): Part {
+  if (part.way.kind !== 'machined') return part
+  const { material, finished } = part.way
+  return withMass(
+    part,
+    context.bench.materials.get(material ?? '') ?? null,
+    finished?.volume?.value.valueOf() ?? null,
+  )
+}
+
+/** Features of a part by name, as typed on the drawing. */
+function featureTexts(spot: Spot<PartSource>): ReadonlyMap<string, string> {
+  const features = field(wayOf(spot) as Spot<MachinedWaySource>, 'features')
+  return new Map(features ? entries(features).map(([name, value]) => [name, value.text.trim()]) : [])
 }
 
 function deviceAt(context: Context, spot: Spot<DeviceSource>, override: Day | null): Device {
@@ -154,6 +190,7 @@ function deviceAt(context: Context, spot: Spot<DeviceSource>, override: Day | nu
     description: words(field(spot, 'description')),
     qty: field(spot, 'qty')?.value ?? 1,
     currency: context.currency,
+    general: generalAt(context, field(spot, 'general')),
     start: start ?? 0,
     wanted: day === null ? null : { day, at: wanted!.at },
   }
@@ -187,19 +224,6 @@ function workAt(context: Context, id: string, spot: Spot<WorkSource>): Work {
   }
 }
 
-function chainsAt(context: Context, source: Source): ReadonlyMap<string, Chain> {
-  const chains = field(source.project, 'chains')
-  const all = chains ? Object.keys(chains.value) : []
-  return new Map(
-    all.map((id) => {
-      const spot = field(chains!, id)!
-      context.report(prc.notComputed, spot.keyAt, { what: `the chain \`${id}\`` })
-      const sum = listed(field(spot, 'sum')).map((one) => ({ text: one.text, at: one.at }))
-      return [id, { id, at: spot.keyAt, must: words(field(spot, 'must')) ?? '', sum }]
-    }),
-  )
-}
-
 /** Bodies that steps name: one that is never put is the assembly checks' to say. */
 function bodiesOf(project: Project): readonly string[] {
   return assemblyPlans(project)
@@ -220,19 +244,23 @@ function reportUnused(context: Context, file: string): void {
 /** The project with every unit read and every name found; what is faulted is reported and left out. `start` overrides the source's. */
 export function resolveProject(source: Source, report: Report, start: Day | null): Project {
   const deviceSpot = field(source.project, 'device')!
-  const context = contextOf(source, report, deviceSpot.value.currency)
+  const early = contextOf(source, report, deviceSpot.value.currency)
   const { sections } = source
   const materials: ReadonlyMap<string, Material> = mapped(sections.materials, (id, spot) =>
-    materialAt(context, id, spot),
+    materialAt(early, id, spot),
   )
+  const machines = mapped(sections.machines, (id, spot) => machineAt(early, id, spot))
+  const cutters = mapped(sections.cutters, (id, spot) => cutterAt(early, id, spot))
+  const context = { ...early, bench: { machines, cutters, materials } }
   const parts: ReadonlyMap<string, Part> = mapped(sections.parts, (id, spot) =>
-    partAt(context, id, spot, materials),
+    weighed(context, partAt(context, id, spot)),
   )
   const main = field(source.project, 'assembly')
   const assembly = main ? assemblyAt(context, null, main) : null
   const device = deviceAt(context, deviceSpot, start)
-  const machines = mapped(sections.machines, (id, spot) => machineAt(context, id, spot))
   const plates = mapped(sections.plates, (id, spot) => plateAt(context, id, spot, parts))
+  const demand = countDemand(parts, assembly, device.qty, context.names.used)
+  const printed = withPrints(context, { parts, plates, machines, materials, demand })
   const project: Project = {
     file: source.file,
     fingerprint: source.fingerprint,
@@ -242,18 +270,18 @@ export function resolveProject(source: Source, report: Report, start: Day | null
     people: mapped(sections.people, (id, spot) => personAt(context, id, spot)),
     machines,
     tools: mapped(sections.tools, (id, spot) => toolAt(context, id, spot)),
-    cutters: mapped(sections.cutters, (id, spot) => cutterAt(context, id, spot)),
+    cutters,
     materials,
     vendors: mapped(sections.vendors, (id, spot) => vendorAt(context, id, spot)),
-    plates,
+    plates: printed.plates,
     work: mapped(sections.work, (id, spot) => workAt(context, id, spot)),
-    parts,
+    parts: printed.parts,
     assembly,
     chains: chainsAt(context, source),
-    demand: countDemand(parts, assembly, device.qty, context.names.used),
+    demand,
   }
-  reportPrintTimes(context, source, parts)
-  reportDemand(parts, project.demand, context.names.suspected, new Set(bodiesOf(project)), report)
+  reportPrintTimes(context, source, printed)
+  reportDemand(printed.parts, project.demand, context.names.suspected, new Set(bodiesOf(project)), report)
   reportUnused(context, source.file)
   reportExchange(context, project)
   reportNeverHere(context, source, device.start)

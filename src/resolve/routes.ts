@@ -1,8 +1,9 @@
 import { nearNames } from '../base/near-names.ts'
 import type { ThreePoint } from '../base/three-point.ts'
+import { prcCutting } from '../diagnostics/catalogue/prc-cutting.ts'
 import { qty } from '../diagnostics/catalogue/qty.ts'
 import { ref } from '../diagnostics/catalogue/ref.ts'
-import type { Hold, Operation, RouteStep } from '../model/project.ts'
+import type { Hold, Machine, Operation, RouteStep, SetupStep, Size } from '../model/project.ts'
 import { processOf } from '../processes/index.ts'
 import type { Process } from '../processes/process.ts'
 import type {
@@ -14,12 +15,15 @@ import type {
   SetupSource,
 } from '../source/generated/project-types.ts'
 import { entries, field, type Spot } from '../source/spot.ts'
+import type { WorkMaterial } from '../trade/cutting/types.ts'
+import { findMaterial, workMaterial } from '../trade/materials/find-material.ts'
 import type { Context } from './context.ts'
+import { type CutAt, cutAt, type Removed } from './cut-at.ts'
 import { fixtureNamed, labourAt, machineNamed, toolNamed, warnNearMiss } from './labour.ts'
 import { nameAt } from './names.ts'
 import { numbersAt } from './numbers-at.ts'
 import { offerAt } from './offers.ts'
-import { certain, listed, threePointAt, words } from './reading.ts'
+import { certain, listed, quantityAt, threePointAt, words } from './reading.ts'
 import { targetsAt } from './targets.ts'
 
 /** Any operation as written: the keys that all or some kinds have. */
@@ -46,66 +50,164 @@ const readElsewhere = new Set([
 ])
 
 function featuresOf(context: Context, part: string, spot: Spot<OperationKeys>): readonly string[] {
-  const known = context.features.get(part) ?? new Set()
-  return [...listed(field(spot, 'feature')), ...listed(field(spot, 'features'))].flatMap((one) => {
-    const feature = one.text.trim()
-    if (known.has(feature)) return [feature]
-    context.report(ref.unknownFeature, one.at, { feature, part, near: nearNames(feature, known) })
-    return []
+  return [...listed(field(spot, 'feature')), ...listed(field(spot, 'features'))].flatMap(
+    (one) => ownFeature(context, part, one) ?? [],
+  )
+}
+
+/** The feature of a part that stands at a place; `null` where the part has none of that name (reported). */
+function ownFeature(context: Context, part: string, spot: Spot<string>): string | null {
+  const known = context.features.get(part) ?? new Map<string, string>()
+  const feature = spot.text.trim()
+  if (known.has(feature)) return feature
+  context.report(ref.unknownFeature, spot.at, { feature, part, near: nearNames(feature, [...known.keys()]) })
+  return null
+}
+
+function heldOn(context: Context, part: string, spot: Spot<string | string[]> | null): SetupStep['on'] {
+  return listed(spot).flatMap((one) => {
+    const feature = ownFeature(context, part, one)
+    return feature === null ? [] : [{ feature, at: one.at }]
   })
 }
 
+/** Where an operation stands: its part, the machine of its setup, and what it cuts. */
+export interface At {
+  readonly part: string
+  readonly machine: string | null
+  /** Material and stock of a machined part; `null` of others. */
+  readonly from: {
+    readonly material: string | null
+    readonly stock: Size | null
+    readonly removed: Removed | null
+  } | null
+}
+
+/** A cutter is changed and its length set in this time, where the machine does not say. Source: 1 to 3 min by hand, common practice, no source. */
+const usualChange = 120
+/** A stated time this many times the computed one, or below it by as much, is likely a slip. */
+const farOff = 3
+/** Beyond that, a stated time may hold a change of cutter and a measurement, in seconds. */
+const slack = 180
+
+interface Timed {
+  readonly time: ThreePoint | null
+  readonly timeFrom: Operation['timeFrom']
+}
+
+/** The time of an operation: as stated, worked out from its cut, or the usual one for its features. */
 function timeOf(
   context: Context,
-  process: Process,
-  spot: Spot<OperationKeys>,
+  { process, spot, part }: { process: Process; spot: Spot<OperationKeys>; part: string },
+  cut: CutAt,
   features: number,
-  what: string,
-): ThreePoint | null {
+): Timed {
   const stated = field(spot, 'time')
-  if (stated) return threePointAt(context, 'time', stated, 'time')
+  const computed = cut && 'cutting' in cut ? cut.cutting.seconds : null
+  if (stated) {
+    const time = threePointAt(context, 'time', stated, 'time')
+    if (time && computed !== null) warnFarOff(context, stated, { op: process.key, part }, time, computed)
+    return { time, timeFrom: 'stated' }
+  }
+  if (computed !== null) return { time: seconds(computed), timeFrom: 'computed' }
+  if (process.timedLater) return { time: null, timeFrom: 'computed' }
   const minutes = (process.minutesPerFeature ?? 0) * features
-  if (minutes > 0) return certain(minutes * 60, 'min', `${minutes} min`)
-  context.report(qty.noTime, spot.keyAt, { what })
-  return null
+  if (minutes > 0) return { time: certain(minutes * 60, 'min', `${minutes} min`), timeFrom: 'usual' }
+  const missing = cut && 'missing' in cut ? cut.missing : []
+  // A cut with nothing missing that gave no time has been reported for what is wrong with it.
+  if (!cut || missing.length > 0)
+    context.report(qty.noTime, spot.keyAt, { what: `\`${process.key}\` of \`${part}\``, missing })
+  return { time: null, timeFrom: 'stated' }
+}
+
+/** Whole seconds, rounded up, as a time that is certain. */
+function seconds(value: number): ThreePoint {
+  const whole = Math.ceil(value - 1e-6)
+  const [minutes, rest] = [Math.floor(whole / 60), whole % 60]
+  const text = [minutes > 0 ? `${minutes} min` : '', rest > 0 || minutes === 0 ? `${rest} s` : '']
+    .join(' ')
+    .trim()
+  return certain(whole, 'min', text)
+}
+
+function warnFarOff(
+  context: Context,
+  spot: Spot<unknown>,
+  of: { readonly op: string; readonly part: string },
+  time: ThreePoint,
+  computed: number,
+): void {
+  const likely = time.likely.valueOf()
+  if (likely > computed * farOff + slack || likely < computed / farOff)
+    context.report(prcCutting.timeFarOff, spot.at, { ...of, stated: likely / 60, computed: computed / 60 })
 }
 
 /** Where the schemas describe an operation of a kind. */
 const definitionOf = ({ key, place }: Process): string =>
   `#/$defs/${place === 'machine' ? 'operation' : 'routeItem'}/properties/${key}`
 
-/** One operation of a kind, with what its process fills in. `machine` is the setup's. */
-export function operationAt(
-  context: Context,
-  part: string,
-  process: Process,
-  spot: Spot<object>,
-  setupMachine: string | null,
-): Operation {
+/** What cutting knows of the material a part is made of. */
+function workOf(context: Context, from: At['from']): WorkMaterial {
+  const material = from?.material == null ? undefined : context.bench.materials.get(from.material)
+  const found = material?.like == null ? null : findMaterial(material.like)
+  return found && !('fault' in found) ? workMaterial(found) : {}
+}
+
+/** One operation of a kind, with what its process fills in and works out. */
+export function operationAt(context: Context, at: At, process: Process, spot: Spot<object>): Operation {
   const keys = spot as Spot<OperationKeys>
+  const { part } = at
   const what = `\`${process.key}\` of \`${part}\``
-  const machine = setupMachine ?? machineNamed(context, field(keys, 'machine'))
+  const machine = at.machine ?? machineNamed(context, field(keys, 'machine'))
   const features = featuresOf(context, part, keys)
   const asked = listed(field(keys, 'feature')).length + listed(field(keys, 'features')).length
   const facts = entries(keys)
     .filter(([key]) => !readElsewhere.has(key))
     .map(([key, value]) => [key, words(value) ?? ''] as const)
+  const numbers = numbersAt(context, definitionOf(process), keys, readElsewhere)
+  const cutter = nameAt(context.names, context.report, field(keys, 'cutter'), ['cutter'])
+  const cut = cutAt(context, {
+    process,
+    spot,
+    numbers,
+    features: features.flatMap((name) => context.features.get(part)?.get(name) ?? []),
+    cutter: cutter === null ? null : (context.bench.cutters.get(cutter) ?? null),
+    machine: machine === null ? null : (context.bench.machines.get(machine) ?? null),
+    work: workOf(context, at.from),
+    stock: at.from?.stock ?? null,
+    removed: at.from?.removed ?? null,
+    part,
+  })
   return {
     ...labourAt(context, keys, machine, process, what),
     process: process.key,
     at: spot.keyAt,
-    time: timeOf(context, process, keys, asked, what),
+    ...timeOf(context, { process, spot: keys, part }, cut, asked),
     each: field(keys, 'each')?.value ?? process.each,
     machine,
-    cutter: nameAt(context.names, context.report, field(keys, 'cutter'), ['cutter']),
+    cutter,
     tool: toolNamed(context, field(keys, 'tool')),
     fixture: fixtureNamed(context, field(keys, 'fixture')),
     features,
     facts: new Map(facts),
-    numbers: numbersAt(context, definitionOf(process), keys, readElsewhere),
+    numbers,
+    cutting: cut && 'cutting' in cut ? cut.cutting : null,
+    changeSeconds: 0,
+    worked: [],
     check: words(field(keys, 'check')),
     note: words(field(keys, 'note')),
   }
+}
+
+/** Changing the cutter between operations of a setup takes time; it is added where the time is worked out. */
+function withChanges(operations: readonly Operation[], machine: Machine | null): readonly Operation[] {
+  const change = machine?.numbers.get('tool change')?.value.valueOf() ?? usualChange
+  return operations.map((operation, at) => {
+    const before = operations[at - 1]
+    const changes = before !== undefined && operation.cutter !== null && operation.cutter !== before.cutter
+    if (!changes || operation.timeFrom !== 'computed') return operation
+    return { ...operation, changeSeconds: change, time: seconds(operation.cutting!.seconds + change) }
+  })
 }
 
 function holdAt(context: Context, spot: Spot<string> | null): Hold {
@@ -132,7 +234,7 @@ function holdAt(context: Context, spot: Spot<string> | null): Hold {
 
 function setupAt(
   context: Context,
-  part: string,
+  { part, from }: At,
   item: Spot<RouteItemSource>,
   setup: Spot<SetupSource>,
 ): RouteStep {
@@ -140,7 +242,7 @@ function setupAt(
   const operations = listed(field(item, 'ops')).flatMap((op) =>
     entries(op as Spot<object>).flatMap(([key, value]) => {
       const process = processOf(key)
-      return process ? [operationAt(context, part, process, value as Spot<object>, machine)] : []
+      return process ? [operationAt(context, { part, machine, from }, process, value as Spot<object>)] : []
     }),
   )
   const labour = labourAt(
@@ -155,14 +257,19 @@ function setupAt(
     at: setup.keyAt,
     machine,
     hold: holdAt(context, field(setup, 'hold')),
+    on: heldOn(context, part, field(setup, 'on')),
     time: threePointAt(context, 'time', field(setup, 'time'), 'time'),
     load: threePointAt(context, 'load', field(setup, 'load'), 'time'),
     unload: threePointAt(context, 'unload', field(setup, 'unload'), 'time'),
     zero: words(field(setup, 'zero')),
+    clearance: quantityAt(context, 'clearance', field(setup, 'clearance'), 'length'),
     who: labour.who,
     people: labour.people,
     note: words(field(setup, 'note')),
-    operations,
+    operations: withChanges(
+      operations,
+      machine === null ? null : (context.bench.machines.get(machine) ?? null),
+    ),
   }
 }
 
@@ -184,14 +291,14 @@ function outsideAt(context: Context, part: string, spot: Spot<OutsideSource>): R
 /** A route in order; steps that are faulted whole are left out (reported). */
 export function routeAt(
   context: Context,
-  part: string,
+  at: At,
   spot: Spot<RouteItemSource[]> | null,
 ): readonly RouteStep[] {
   return listed(spot).flatMap((item): readonly RouteStep[] => {
     const setup = field(item, 'setup')
-    if (setup) return [setupAt(context, part, item, setup)]
+    if (setup) return [setupAt(context, at, item, setup)]
     const outside = field(item, 'outside')
-    if (outside) return [outsideAt(context, part, outside) ?? []].flat()
+    if (outside) return [outsideAt(context, at.part, outside) ?? []].flat()
     return entries(item as Spot<object>).flatMap(([key, value]) => {
       const process = processOf(key)
       if (!process) return []
@@ -200,7 +307,7 @@ export function routeAt(
         {
           kind: 'work' as const,
           at: spotOf.keyAt,
-          operation: operationAt(context, part, process, spotOf, null),
+          operation: operationAt(context, at, process, spotOf),
         },
       ]
     })

@@ -1,14 +1,12 @@
 import { createHash } from 'node:crypto'
-import { basename, dirname, posix, resolve } from 'node:path'
-import { nearNames } from '../base/near-names.ts'
-import type { Place, Placed } from '../base/place.ts'
+import { dirname, posix, resolve } from 'node:path'
+import type { Placed } from '../base/place.ts'
 import { src } from '../diagnostics/catalogue/src.ts'
-import type { Report } from '../diagnostics/message.ts'
-import { decode, topOf } from './decode.ts'
-import type { Disk } from './disk.ts'
+import { decode } from './decode.ts'
 import type { ProjectSource, ShopSource } from './generated/project-types.ts'
 import { parse } from './parse.ts'
-import { isAbsolutePath, isInside } from './root.ts'
+import { type Budget, bytesOf, type Reading, realPath, shownName, type Use } from './read-bytes.ts'
+import { isAbsolutePath } from './root.ts'
 import { projectShape, shopShape } from './shape.ts'
 import { field, items, type Spot } from './spot.ts'
 
@@ -25,31 +23,12 @@ export interface Files {
   readonly fingerprint: string
 }
 
-/** What reading a project and all it uses needs to know. */
-export interface Reading {
-  readonly disk: Disk
-  readonly report: Report
-  /** The folder that file names on the command line count from. */
-  readonly folder: string
-  readonly root: string
-  /** What is piped in, where the project is `-`. */
-  readonly stdin: Uint8Array | null
-}
-
-/** A file on the way down: its shown name, where it really is, and the entry that uses it. */
-interface Use {
-  readonly shown: string
-  readonly path: string
-  readonly at: Place | null
-}
-
-interface State extends Reading {
+interface State extends Budget {
   readonly texts: Map<string, string>
   /** Texts by their way from the root, for the fingerprint. */
   readonly canonical: Map<string, string>
   readonly done: Set<string>
   readonly shops: Spot<ShopSource>[]
-  bytes: number
   full: boolean
 }
 
@@ -65,6 +44,7 @@ export function readFiles(shown: string, path: string, reading: Reading): Files 
     done: new Set(),
     shops: [],
     bytes: 0,
+    bounds,
     full: false,
   }
   const top: Use = { shown, path, at: null }
@@ -116,26 +96,12 @@ function useOf(state: State, entry: Spot<string>, way: readonly Use[]): Use | nu
   return null
 }
 
-/** The path with links followed, those of its folder where the file itself is not there. */
-function realPath(disk: Disk, path: string): string {
-  const real = disk.real(path)
-  if (real !== null) return real
-  const folder = disk.real(dirname(path))
-  return folder === null ? path : resolve(folder, basename(path))
-}
-
 /** A ring of files, from the one that is met again; each is placed at the entry that uses the next. */
 function reportLoop(state: State, ring: readonly Use[]): void {
   const placed: Placed[] = ring
     .slice(0, -1)
     .map(({ shown }, index) => ({ id: shown, at: ring[index + 1]!.at! }))
   state.report(src.useLoop, ring.at(-1)!.at!, { ring: placed })
-}
-
-/** The name of a used file as seen from where the person stands. */
-function shownName(from: string, written: string): string {
-  const folder = from === '<stdin>' ? '.' : dirname(from)
-  return posix.normalize(posix.join(folder.replaceAll('\\', '/'), written.replaceAll('\\', '/')))
 }
 
 function readOne(state: State, use: Use): Spot<unknown> | null {
@@ -146,59 +112,6 @@ function readOne(state: State, use: Use): Spot<unknown> | null {
   state.texts.set(use.shown, text)
   state.canonical.set(use.shown === '<stdin>' ? '-' : posix.relative(state.root, use.path), text)
   return parse(use.shown, text, state.report).root
-}
-
-/** The bytes of a file, when it is there, an ordinary one, inside the root and of a sensible size. */
-function bytesOf(state: State, use: Use): Uint8Array | null {
-  const at = use.at ?? topOf(use.shown)
-  const file = use.shown
-  if (use.shown === '<stdin>') return state.stdin && fits(state, use, state.stdin.length) ? state.stdin : null
-  if (!isInside(use.path, state.root))
-    return refuse(() => state.report(src.useOutside, at, { file, root: shownRoot(state) }))
-  const standing = state.disk.standing(use.path)
-  if (standing.what === 'missing')
-    return refuse(() => state.report(src.fileMissing, at, { file, near: nearFiles(state, use) }))
-  if (standing.what === 'folder') return refuse(() => state.report(src.fileIsFolder, at, { file }))
-  if (standing.what === 'special') return refuse(() => state.report(src.fileSpecial, at, { file }))
-  if (standing.what === 'file' && !fits(state, use, standing.size)) return null
-  const bytes = standing.what === 'file' ? state.disk.bytes(use.path) : null
-  if (!bytes) return refuse(() => state.report(src.fileUnreadable, at, { file }))
-  if (!fits(state, use, bytes.length)) return null
-  state.bytes += bytes.length
-  return bytes
-}
-
-function refuse(tell: () => void): null {
-  tell()
-  return null
-}
-
-function fits(state: State, use: Use, size: number): boolean {
-  const together = size <= bounds.fileBytes
-  if (together && state.bytes + size <= bounds.allBytes) return true
-  const shownSize = megabytes(together ? state.bytes + size : size)
-  const limit = megabytes(together ? bounds.allBytes : bounds.fileBytes)
-  state.report(src.fileTooLarge, use.at ?? topOf(use.shown), {
-    file: use.shown,
-    size: shownSize,
-    limit,
-    together,
-  })
-  return false
-}
-
-const megabytes = (bytes: number): string => `${(Math.ceil(bytes / 10_000) / 100).toString()} MB`
-
-/** Files of nearly the same name in the folder where one is missing, as they would be shown. */
-function nearFiles({ disk }: State, use: Use): readonly string[] {
-  const folder = dirname(use.shown)
-  const near = nearNames(basename(use.path), disk.names(dirname(use.path)))
-  return near.map((name) => (folder === '.' ? name : posix.join(folder, name)))
-}
-
-/** The root as the person would name it. */
-function shownRoot({ root, folder }: State): string {
-  return posix.relative(folder, root) || '.'
 }
 
 /**

@@ -1,7 +1,9 @@
+import { createHash } from 'node:crypto'
 import { accessSync, constants, readdirSync, readFileSync, realpathSync, statSync } from 'node:fs'
 import { resolve } from 'node:path'
 import { collect } from '../diagnostics/collector.ts'
 import type { Diagnostic } from '../diagnostics/message.ts'
+import { type Attached, readAttachments, textsOf } from './attachments.ts'
 import type { Disk, Standing } from './disk.ts'
 import { type Files, readFiles } from './files.ts'
 import type { ProjectSource } from './generated/project-types.ts'
@@ -18,6 +20,8 @@ export interface Source {
   readonly sections: Sections
   /** Every text read, by file name as shown. */
   readonly texts: ReadonlyMap<string, string>
+  /** Meshes and lists that parts name, by the name as written. */
+  readonly attached: ReadonlyMap<string, Attached>
   /** SHA-256 over all texts, in hexadecimal. */
   readonly fingerprint: string
   /** Entries left out because their shape is at fault; their names are known. */
@@ -65,16 +69,30 @@ export function loadSource(file: string, options: LoadOptions = {}): Loaded {
       ? new TextEncoder().encode(options.stdin)
       : (options.stdin ?? new Uint8Array())
   const shown = piped ? '<stdin>' : file
-  const files = readFiles(shown, piped ? path : real, { disk, report, folder, root, stdin })
+  const reading = { disk, report, folder, root, stdin }
+  const at = { shown, path: piped ? path : real }
+  const files = readFiles(at.shown, at.path, reading)
   const sections = files.project ? mergeSections(files.project, files.shops, report) : null
+  const attached = sections ? readAttachments(sections.parts, at, reading) : new Map()
   const found = diagnostics()
   const sound = found.every(({ level }) => level !== 'error')
-  const { project, texts, fingerprint } = files
+  const { project, texts } = files
+  const fingerprint = withAttached(files.fingerprint, attached)
   const source =
     sound && project && sections
-      ? { file: shown, project, sections, texts, fingerprint, aside: [], broken: false }
+      ? { file: shown, project, sections, texts, attached, fingerprint, aside: [], broken: false }
       : null
-  return { source, sound: source ? null : soundSource(shown, files, found), diagnostics: found, texts }
+  const besides = source ? null : soundSource(shown, files, found)
+  return { source, sound: besides, diagnostics: found, texts: new Map([...textsOf(attached), ...texts]) }
+}
+
+/** The fingerprint of the texts alone where no file is attached, else of both. */
+function withAttached(texts: string, attached: ReadonlyMap<string, Attached>): string {
+  if (attached.size === 0) return texts
+  const hash = createHash('sha256').update(texts)
+  for (const [name, { bytes }] of [...attached].sort(([a], [b]) => (a < b ? -1 : 1)))
+    hash.update(JSON.stringify([name, createHash('sha256').update(bytes).digest('hex')]))
+  return hash.digest('hex')
 }
 
 /** The sound entries of a project whose only faults are of shape, in its own file. */
@@ -91,7 +109,16 @@ function soundSource(file: string, files: Files, found: readonly Diagnostic[]): 
   if (!part) return null
   const { texts, fingerprint, shops } = files
   const sections = mergeSections(part.project, shops, () => {})
-  return { file, project: part.project, sections, texts, fingerprint, aside: part.aside, broken: part.broken }
+  return {
+    file,
+    project: part.project,
+    sections,
+    texts,
+    attached: new Map(),
+    fingerprint,
+    aside: part.aside,
+    broken: part.broken,
+  }
 }
 
 /** The computer's own disk; whatever goes wrong is an answer, not an exception. */

@@ -116,7 +116,8 @@ function plainMap(walk: Walk, map: YAMLMap, depth: number, underPrice: boolean):
       const placed = { id: name, at: placeOf(walk.page, first) }
       walk.report(src.doubledKey, placeOf(walk.page, key), { first: placed })
     }
-    const inside = plain(walk, content, depth + 1, name === 'price')
+    const prices = underPrice || name === 'price' || name === 'area price'
+    const inside = plain(walk, content, depth + 1, prices)
     if (first === undefined) value[name] = inside
     firsts.set(name, first ?? key)
   }

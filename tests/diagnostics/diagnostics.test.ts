@@ -40,14 +40,28 @@ function runOf(folder: string): typeof check {
 /** Codes that a folder of plain files cannot earn, or only with a very large one; unit tests of reading earn them. */
 const shownElsewhere = ['SRC03', 'SRC04', 'SRC05', 'SRC30', 'SRC35', 'SHP20']
 
-it.each(['src', 'shp', 'ref', 'qty', 'cal', 'buy', 'dep', 'prc', 'lim'] as const)(
-  'every code of the family %s has a case',
-  (family) => {
-    const codes = Object.values<{ code: string }>(messages[family]).map(({ code }) => code)
-    const shown = cases.map((name) => name.slice(0, 5).toUpperCase())
-    expect(codes.filter((code) => !shown.includes(code) && !shownElsewhere.includes(code))).toEqual([])
-  },
-)
+it.each([
+  'src',
+  'shp',
+  'ref',
+  'qty',
+  'cal',
+  'buy',
+  'dep',
+  'prc',
+  'lim',
+  'fit',
+  'chn',
+  'prcSetup',
+  'srcAttached',
+  'prcModel',
+  'prcPrint',
+  'prcBoard',
+] as const)('every code of the family %s has a case', (family) => {
+  const codes = Object.values<{ code: string }>(messages[family]).map(({ code }) => code)
+  const shown = cases.map((name) => name.slice(0, 5).toUpperCase())
+  expect(codes.filter((code) => !shown.includes(code) && !shownElsewhere.includes(code))).toEqual([])
+})
 
 describe('every case of a message', () => {
   for (const name of cases) {

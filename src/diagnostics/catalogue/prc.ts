@@ -3,13 +3,16 @@ import { message } from '../message.ts'
 
 /** PRC: what processes need and can do. */
 export const prc = {
-  noPrintTime: message<{ part: string }>({
+  noPrintTime: message<{ part: string; filament: boolean }>({
     code: 'PRC01',
     level: 'error',
-    says: ({ part }) =>
-      `\`${part}\` has neither a print time nor a volume with a printer that says what it \`deposits\``,
-    mend: () => 'add `time:` to the part or its plate, or `volume:` here and `deposits:` on the printer',
-    why: 'The print must be given minutes somehow.',
+    says: ({ part, filament }) =>
+      `\`${part}\` has no print time, and no ${filament ? 'volume and height' : 'height'} to work it out from`,
+    mend: ({ filament }) =>
+      filament
+        ? 'add `model:`, or `volume:` with `height:`, or `time:` to the part or its plate'
+        : 'add `height:` or `model:` to the part, or `time:` to it or its plate',
+    why: 'The print must be given minutes somehow. A printer that says what it `deposits` times a part by its `volume`.',
   }),
   plateDiffers: message<{ part: string; key: string; has: string; plate: string; wants: string }>({
     code: 'PRC02',

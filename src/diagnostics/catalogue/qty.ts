@@ -37,6 +37,9 @@ const such = (wanted: readonly DimensionName[]): string =>
     'or',
   ) || 'a number with its unit'
 
+const andList = (texts: readonly string[]): string =>
+  [texts.slice(0, -1).join(', '), ...texts.slice(-1)].filter((text) => text !== '').join(' and ')
+
 const isDimension = (name: string): boolean => dimensionNames.some((known) => known === name)
 
 /** A dimension with its article; what has no name of its own is something else. */
@@ -152,11 +155,15 @@ export const qty = {
         : `put \`${part}\` in a step, give it a \`qty\`, or take it out`,
     why: 'The steps say what goes where. A part that nothing asks for costs nothing and takes no time, which is seldom what was meant.',
   }),
-  noTime: message<{ what: string }>({
+  noTime: message<{ what: string; missing: readonly string[] }>({
     code: 'QTY09',
     level: 'error',
-    says: ({ what }) => `${what} has no time`,
-    mend: () => 'add `time:`, such as `time: 12 min` or `time: 10..15..30 min`',
+    says: ({ what, missing }) =>
+      missing.length === 0
+        ? `${what} has no time`
+        : `${what} has no time, and it cannot be worked out without ${andList(missing)}`,
+    mend: ({ missing }) =>
+      `${missing.length === 0 ? 'add' : 'add what is missing, or'} \`time:\`, such as \`time: 12 min\` or \`time: 10..15..30 min\``,
     why: 'Without a time there is no date and no machine cost. A rough three-point time is better than none.',
   }),
   timeAssumed: message<{ step: string; minutes: number }>({

@@ -94,6 +94,16 @@ export const ref = {
     notes: ({ name, first, is }) => [{ at: first, says: `\`${name}\` is a ${is} here` }],
     why: 'The names under `as` tell copies of one part apart, so each must stand for one thing.',
   }),
+  notPartFeature: message<{ text: string; near: readonly string[] }>({
+    code: 'REF12',
+    level: 'error',
+    says: ({ text }) => `\`${text}\` names no feature of a part`,
+    mend: ({ near, text }) =>
+      near.length > 0
+        ? `did you mean ${nameList(near, 'or')}?`
+        : `write part and feature with a point between, such as \`part.${text}\``,
+    why: 'Two parts may have features of the same name, so the part stands before it.',
+  }),
   ambiguousStep: message<{ name: string; assemblies: readonly string[] }>({
     code: 'REF09',
     level: 'error',

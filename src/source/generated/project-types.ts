@@ -120,6 +120,10 @@ export interface DeviceSource {
    */
   currency: string
   /**
+   * General tolerances of sizes without their own, ISO 2768-1: class f, m, c or v (text; the device's where a part is silent).
+   */
+  general?: string
+  /**
    * First day on which anything can be done. Written YYYY-MM-DD.
    */
   start: string
@@ -219,13 +223,81 @@ export interface MachineSource {
    */
   prints?: 'vat' | 'filament'
   /**
-   * For printers: volume printed per hour, where a part gives no time (volume per time).
+   * For printers: volume printed per hour, where a part gives no time (volume per time); worked out from layers and flow when silent.
    */
   deposits?: string | number
+  /**
+   * For printers: room for parts in X x Y x Z (lengths).
+   */
+  bed?: string
+  /**
+   * For printers: room kept between parts on the bed (length; 2 mm when silent).
+   */
+  gap?: string | number
+  /**
+   * For printers: layer height where a part says none (length; 0.05 mm in a vat, 0.2 mm of filament when silent).
+   */
+  layer?: string | number
+  /**
+   * For vat printers: light for one layer (time; 2.5 s when silent).
+   */
+  exposure?: string | number
+  /**
+   * For vat printers: light for one of the first layers (time; 20 times the exposure when silent).
+   */
+  'bottom exposure'?: string | number
+  /**
+   * For vat printers: how many first layers are lit longer (count; 5 when silent).
+   */
+  'bottom layers'?: number
+  /**
+   * For vat printers: lift, retract and rest of one layer (time; 6 s when silent).
+   */
+  'lift time'?: string | number
+  /**
+   * For vat printers: resin left in the vat, on the plate and in the wash, once a job (volume; 5 cm3 when silent).
+   */
+  'resin lost'?: string | number
+  /**
+   * For filament printers: most plastic that the hot end melts (volume per time; 10 mm3/s when silent).
+   */
+  flow?: string | number
+  /**
+   * For filament printers: width of a laid line (length; 0.45 mm when silent).
+   */
+  'line width'?: string | number
+  /**
+   * For filament printers: speed along a line (length per time; 60 mm/s when silent).
+   */
+  'print speed'?: string | number
+  /**
+   * For filament printers: diameter of the filament (length; 1.75 mm when silent).
+   */
+  filament?: string | number
+  /**
+   * For filament printers: time from start to the first line (time; 5 min when silent).
+   */
+  heat?: string | number
   /**
    * Travel in X x Y x Z (lengths).
    */
   travel?: string
+  /**
+   * Speed of moves that do not cut (length per time).
+   */
+  rapid?: string | number
+  /**
+   * Largest feed rate while cutting (length per time).
+   */
+  'fastest feed'?: string | number
+  /**
+   * Time to change the cutter and set its length (hands).
+   */
+  'tool change'?: string | number
+  /**
+   * Largest distance from spindle nose to table (length).
+   */
+  headroom?: string | number
   spindle?: SpindleSource
   /**
    * A remark.
@@ -291,13 +363,37 @@ export interface CutterSource {
    */
   'flute length'?: string | number
   /**
+   * How far it stands out of the holder (length).
+   */
+  'stick-out'?: string | number
+  /**
+   * Point angle of a drill or chamfer cutter (angle).
+   */
+  point?: string | number
+  /**
    * Corner radius; half the diameter for a ball (length).
    */
   'corner radius'?: string | number
   /**
+   * Feed for each tooth, as its maker says (length).
+   */
+  chip?: string | number
+  /**
+   * Speed at the edge, as its maker says (length per time).
+   */
+  'cutting speed'?: string | number
+  /**
+   * Tolerance that it is known to hold, from end to end, as measured on your machine (length); the usual one of the process when silent.
+   */
+  holds?: string | number
+  /**
    * Thread a tap or thread mill cuts.
    */
   thread?: string
+  /**
+   * Largest pitch a single-profile thread mill cuts (length).
+   */
+  pitch?: string | number
   /**
    * Cutting material.
    */
@@ -342,6 +438,21 @@ export interface OfferSource {
     | {
         [k: string]: string | number
       }
+  /**
+   * What one unit of the price is: a board, or a panel of boards; a piece when silent.
+   */
+  per?: 'piece' | 'panel'
+  /**
+   * For boards, instead of `price`: `{largest area: unit price or breaks}`; the smallest area that holds the board (or panel) is taken (money).
+   */
+  'area price'?: {
+    [k: string]:
+      | string
+      | number
+      | {
+          [k: string]: string | number
+        }
+  }
   /**
    * From order to hand-over to the carrier, in vendor working days `wd`: one value or optimistic..likely..pessimistic.
    */
@@ -388,9 +499,17 @@ export interface MaterialSource {
    */
   density?: string | number
   /**
+   * Material of the trade tables it is taken for, where its own name is none of them.
+   */
+  like?: string
+  /**
    * Width of a saw cut in it (length; 2 mm when silent).
    */
   kerf?: string | number
+  /**
+   * End of every bar that stays in vice or chuck and cannot be used (length; 0 when silent).
+   */
+  grip?: string | number
   /**
    * Bars, plates, bottles or spools it is bought as.
    */
@@ -537,7 +656,7 @@ export interface PlateSource {
    */
   material?: string
   /**
-   * Print time of the whole job; from its parts when silent (the longest on a vat printer, the sum on a filament printer).
+   * Print time of the whole job; worked out from its parts when silent (the longest on a vat printer, the sum on a filament printer).
    */
   time?: string | number
   /**
@@ -680,6 +799,10 @@ export interface ChoicePartSource {
    */
   drawing?: string
   /**
+   * General tolerances of sizes without their own, ISO 2768-1: class f, m, c or v (text; the device's where a part is silent).
+   */
+  general?: string
+  /**
    * Mass of one (mass).
    */
   mass?: string | number
@@ -774,6 +897,10 @@ export interface StockSource {
    */
   kerf?: string | number
   /**
+   * Sawn longer by so much for facing, both ends together (length; none when silent).
+   */
+  facing?: string | number
+  /**
    * Offers for this piece cut to size; it is then bought by the piece.
    */
   offers?: OfferSource[]
@@ -826,6 +953,14 @@ export interface SetupSource {
    * A fixture of this project by name, or what holds the part, in words.
    */
   hold?: string
+  /**
+   * Features the part is held or located by (names).
+   */
+  on?: string | string[]
+  /**
+   * Room the workholding takes above the table (length).
+   */
+  clearance?: string | number
   /**
    * Time to set the machine up, once for the lot (hands).
    */
@@ -891,6 +1026,10 @@ export interface SawSource {
    */
   cutter?: string
   /**
+   * Feature it makes.
+   */
+  feature?: string
+  /**
    * People who may do it; anyone who may when silent.
    */
   who?: string | string[]
@@ -911,26 +1050,6 @@ export interface SawSource {
    */
   least?: string | number
   /**
-   * Depth of cut or depth of the hole (length).
-   */
-  depth?: string | number
-  /**
-   * Sideways step between passes (length).
-   */
-  step?: string | number
-  /**
-   * Spindle speed (rpm).
-   */
-  speed?: string | number
-  /**
-   * Feed rate (length per time).
-   */
-  feed?: string | number
-  /**
-   * Number of passes (count).
-   */
-  passes?: number
-  /**
    * What is looked at or measured when it is done.
    */
   check?: string
@@ -938,6 +1057,14 @@ export interface SawSource {
    * Anything to know at the machine.
    */
   note?: string
+  /**
+   * Section sawn through (area); of the stock when silent.
+   */
+  section?: string | number
+  /**
+   * Section sawn in a given time (area per time), by this saw in this material.
+   */
+  rate?: string | number
 }
 /**
  * Facing a surface flat. Goes into a setup.
@@ -952,6 +1079,10 @@ export interface FaceSource {
    */
   cutter?: string
   /**
+   * Feature it makes.
+   */
+  feature?: string
+  /**
    * People who may do it; anyone who may when silent.
    */
   who?: string | string[]
@@ -980,11 +1111,11 @@ export interface FaceSource {
    */
   step?: string | number
   /**
-   * Spindle speed (rpm).
+   * Spindle speed (rpm) or cutting speed (length per time, such as m/min); from the tables of the trade when silent.
    */
   speed?: string | number
   /**
-   * Feed rate (length per time).
+   * Feed rate (length per time) or feed per turn (length per turn, such as mm/rev); from the tables of the trade when silent.
    */
   feed?: string | number
   /**
@@ -1003,6 +1134,10 @@ export interface FaceSource {
    * Thickness removed (length).
    */
   stock?: string | number
+  /**
+   * Length x width of the face (lengths, one unit at the end); of the stock when silent.
+   */
+  size?: string
 }
 /**
  * Removing most of the material. Goes into a setup.
@@ -1016,6 +1151,10 @@ export interface RoughSource {
    * Cutter used, by its name on the bench.
    */
   cutter?: string
+  /**
+   * Feature it makes.
+   */
+  feature?: string
   /**
    * People who may do it; anyone who may when silent.
    */
@@ -1045,11 +1184,11 @@ export interface RoughSource {
    */
   step?: string | number
   /**
-   * Spindle speed (rpm).
+   * Spindle speed (rpm) or cutting speed (length per time, such as m/min); from the tables of the trade when silent.
    */
   speed?: string | number
   /**
-   * Feed rate (length per time).
+   * Feed rate (length per time) or feed per turn (length per turn, such as mm/rev); from the tables of the trade when silent.
    */
   feed?: string | number
   /**
@@ -1068,6 +1207,14 @@ export interface RoughSource {
    * Volume removed (volume).
    */
   volume?: string | number
+  /**
+   * Length x width x depth of a pocket, instead of the volume (lengths, one unit at the end).
+   */
+  pocket?: string
+  /**
+   * Smallest inside corner the cutter must reach (length).
+   */
+  corner?: string | number
 }
 /**
  * Finishing a surface; not interrupted unless said. Goes into a setup.
@@ -1081,6 +1228,10 @@ export interface FinishSource {
    * Cutter used, by its name on the bench.
    */
   cutter?: string
+  /**
+   * Feature it makes.
+   */
+  feature?: string
   /**
    * People who may do it; anyone who may when silent.
    */
@@ -1110,11 +1261,11 @@ export interface FinishSource {
    */
   step?: string | number
   /**
-   * Spindle speed (rpm).
+   * Spindle speed (rpm) or cutting speed (length per time, such as m/min); from the tables of the trade when silent.
    */
   speed?: string | number
   /**
-   * Feed rate (length per time).
+   * Feed rate (length per time) or feed per turn (length per turn, such as mm/rev); from the tables of the trade when silent.
    */
   feed?: string | number
   /**
@@ -1133,6 +1284,10 @@ export interface FinishSource {
    * Area finished (area).
    */
   area?: string | number
+  /**
+   * Height of the ridges a ball or corner radius leaves, instead of the step (length).
+   */
+  scallop?: string | number
 }
 /**
  * Following an outline. Goes into a setup.
@@ -1146,6 +1301,10 @@ export interface ContourSource {
    * Cutter used, by its name on the bench.
    */
   cutter?: string
+  /**
+   * Feature it makes.
+   */
+  feature?: string
   /**
    * People who may do it; anyone who may when silent.
    */
@@ -1175,11 +1334,11 @@ export interface ContourSource {
    */
   step?: string | number
   /**
-   * Spindle speed (rpm).
+   * Spindle speed (rpm) or cutting speed (length per time, such as m/min); from the tables of the trade when silent.
    */
   speed?: string | number
   /**
-   * Feed rate (length per time).
+   * Feed rate (length per time) or feed per turn (length per turn, such as mm/rev); from the tables of the trade when silent.
    */
   feed?: string | number
   /**
@@ -1198,6 +1357,18 @@ export interface ContourSource {
    * Length of the outline (length).
    */
   length?: string | number
+  /**
+   * Height of the wall followed (length); one pass of `depth` when silent.
+   */
+  height?: string | number
+  /**
+   * Smallest inside corner the cutter must reach (length).
+   */
+  corner?: string | number
+  /**
+   * Thickness of the wall that is left standing (length).
+   */
+  wall?: string | number
 }
 /**
  * Breaking an edge with a cutter. Goes into a setup.
@@ -1211,6 +1382,10 @@ export interface ChamferSource {
    * Cutter used, by its name on the bench.
    */
   cutter?: string
+  /**
+   * Feature it makes.
+   */
+  feature?: string
   /**
    * People who may do it; anyone who may when silent.
    */
@@ -1240,11 +1415,11 @@ export interface ChamferSource {
    */
   step?: string | number
   /**
-   * Spindle speed (rpm).
+   * Spindle speed (rpm) or cutting speed (length per time, such as m/min); from the tables of the trade when silent.
    */
   speed?: string | number
   /**
-   * Feed rate (length per time).
+   * Feed rate (length per time) or feed per turn (length per turn, such as mm/rev); from the tables of the trade when silent.
    */
   feed?: string | number
   /**
@@ -1281,6 +1456,10 @@ export interface DrillSource {
    */
   cutter?: string
   /**
+   * Feature it makes.
+   */
+  feature?: string
+  /**
    * People who may do it; anyone who may when silent.
    */
   who?: string | string[]
@@ -1309,11 +1488,11 @@ export interface DrillSource {
    */
   step?: string | number
   /**
-   * Spindle speed (rpm).
+   * Spindle speed (rpm) or cutting speed (length per time, such as m/min); from the tables of the trade when silent.
    */
   speed?: string | number
   /**
-   * Feed rate (length per time).
+   * Feed rate (length per time) or feed per turn (length per turn, such as mm/rev); from the tables of the trade when silent.
    */
   feed?: string | number
   /**
@@ -1382,11 +1561,11 @@ export interface ReamSource {
    */
   step?: string | number
   /**
-   * Spindle speed (rpm).
+   * Spindle speed (rpm) or cutting speed (length per time, such as m/min); from the tables of the trade when silent.
    */
   speed?: string | number
   /**
-   * Feed rate (length per time).
+   * Feed rate (length per time) or feed per turn (length per turn, such as mm/rev); from the tables of the trade when silent.
    */
   feed?: string | number
   /**
@@ -1455,11 +1634,11 @@ export interface BoreSource {
    */
   step?: string | number
   /**
-   * Spindle speed (rpm).
+   * Spindle speed (rpm) or cutting speed (length per time, such as m/min); from the tables of the trade when silent.
    */
   speed?: string | number
   /**
-   * Feed rate (length per time).
+   * Feed rate (length per time) or feed per turn (length per turn, such as mm/rev); from the tables of the trade when silent.
    */
   feed?: string | number
   /**
@@ -1479,9 +1658,17 @@ export interface BoreSource {
    */
   diameter?: string | number
   /**
+   * Diameter before boring (length); one pass when silent.
+   */
+  from?: string | number
+  /**
    * Feature it makes.
    */
   feature?: string
+  /**
+   * Time to set the edge for each pass and to measure (time; 45 s when silent).
+   */
+  set?: string | number
 }
 /**
  * Cutting an inside thread with a tap. Goes into a setup.
@@ -1524,11 +1711,11 @@ export interface TapSource {
    */
   step?: string | number
   /**
-   * Spindle speed (rpm).
+   * Spindle speed (rpm) or cutting speed (length per time, such as m/min); from the tables of the trade when silent.
    */
   speed?: string | number
   /**
-   * Feed rate (length per time).
+   * Feed rate (length per time) or feed per turn (length per turn, such as mm/rev); from the tables of the trade when silent.
    */
   feed?: string | number
   /**
@@ -1597,11 +1784,11 @@ export interface ThreadMillSource {
    */
   step?: string | number
   /**
-   * Spindle speed (rpm).
+   * Spindle speed (rpm) or cutting speed (length per time, such as m/min); from the tables of the trade when silent.
    */
   speed?: string | number
   /**
-   * Feed rate (length per time).
+   * Feed rate (length per time) or feed per turn (length per turn, such as mm/rev); from the tables of the trade when silent.
    */
   feed?: string | number
   /**
@@ -1666,11 +1853,11 @@ export interface TurnSource {
    */
   step?: string | number
   /**
-   * Spindle speed (rpm).
+   * Spindle speed (rpm) or cutting speed (length per time, such as m/min); from the tables of the trade when silent.
    */
   speed?: string | number
   /**
-   * Feed rate (length per time).
+   * Feed rate (length per time) or feed per turn (length per turn, such as mm/rev); from the tables of the trade when silent.
    */
   feed?: string | number
   /**
@@ -1690,6 +1877,10 @@ export interface TurnSource {
    */
   diameter?: string | number
   /**
+   * Diameter before turning (length); of the bar when silent.
+   */
+  from?: string | number
+  /**
    * Turned length (length).
    */
   length?: string | number
@@ -1697,6 +1888,14 @@ export interface TurnSource {
    * Feature it makes.
    */
   feature?: string
+  /**
+   * Thread that is turned, as on the drawing.
+   */
+  thread?: string
+  /**
+   * Time to set the edge for each pass and to measure (time; 10 s when silent).
+   */
+  set?: string | number
 }
 /**
  * Cutting the part from the bar in the lathe. Goes into a setup.
@@ -1710,6 +1909,10 @@ export interface PartOffSource {
    * Cutter used, by its name on the bench.
    */
   cutter?: string
+  /**
+   * Feature it makes.
+   */
+  feature?: string
   /**
    * People who may do it; anyone who may when silent.
    */
@@ -1739,11 +1942,11 @@ export interface PartOffSource {
    */
   step?: string | number
   /**
-   * Spindle speed (rpm).
+   * Spindle speed (rpm) or cutting speed (length per time, such as m/min); from the tables of the trade when silent.
    */
   speed?: string | number
   /**
-   * Feed rate (length per time).
+   * Feed rate (length per time) or feed per turn (length per turn, such as mm/rev); from the tables of the trade when silent.
    */
   feed?: string | number
   /**
@@ -1758,6 +1961,14 @@ export interface PartOffSource {
    * Anything to know at the machine.
    */
   note?: string
+  /**
+   * Diameter that is parted off (length); of the bar when silent.
+   */
+  diameter?: string | number
+  /**
+   * Diameter of the hole that is there already (length).
+   */
+  bore?: string | number
 }
 /**
  * Any other machine run with a stated time (laser, engraving, winding). Goes into a setup.
@@ -1800,11 +2011,11 @@ export interface CutSource {
    */
   step?: string | number
   /**
-   * Spindle speed (rpm).
+   * Spindle speed (rpm) or cutting speed (length per time, such as m/min); from the tables of the trade when silent.
    */
   speed?: string | number
   /**
-   * Feed rate (length per time).
+   * Feed rate (length per time) or feed per turn (length per turn, such as mm/rev); from the tables of the trade when silent.
    */
   feed?: string | number
   /**
@@ -1877,6 +2088,10 @@ export interface PolishSource {
    * Time for one piece: one value or optimistic..likely..pessimistic.
    */
   time?: string | number
+  /**
+   * Feature it makes.
+   */
+  feature?: string
   /**
    * People who may do it; anyone who may when silent.
    */
@@ -2149,11 +2364,11 @@ export interface PrintedWaySource {
    */
   material?: string
   /**
-   * Volume of material of one piece, supports included (volume).
+   * Volume of material of one piece, supports included (volume); worked out from the mesh or the finished volume when silent.
    */
   volume?: string | number
   /**
-   * Print time of one piece (or of the whole plate where `plate` names one).
+   * Print time of one piece (or of the whole plate where `plate` names one); worked out from height, mesh and printer when silent.
    */
   time?: string | number
   /**
@@ -2188,6 +2403,38 @@ export interface PrintedWaySource {
    * Layer height (length).
    */
   layer?: string | number
+  /**
+   * Height as it stands on the plate, supports below it included (length); from the mesh or the finished box when silent.
+   */
+  height?: string | number
+  /**
+   * Length x width that it takes on the plate (lengths); from the mesh or the finished box when silent.
+   */
+  footprint?: string
+  /**
+   * Supports as a share of the finished volume (ratio; 20 % in a vat, none of filament when silent).
+   */
+  supports?: string | number
+  /**
+   * Share of the inside that is filled with filament (ratio; 20 % when silent).
+   */
+  infill?: string | number
+  /**
+   * Lines of filament around each layer (count; 3 when silent).
+   */
+  walls?: number
+  /**
+   * Thinnest wall of the part (length); checked against what the process prints.
+   */
+  wall?: string | number
+  /**
+   * Diameter of the smallest hole of the part (length); checked against what the process prints.
+   */
+  hole?: string | number
+  /**
+   * How much the part shrinks when it cools or cures (ratio); the sizes to model are worked out where it is stated.
+   */
+  shrink?: string | number
   /**
    * How many go through the route together (count; all when silent).
    */
@@ -2230,10 +2477,18 @@ export interface BoardWaySource {
    * Board thickness (length).
    */
   thickness?: string | number
+  made?: MadeSource
+  panel?: PanelSource
   /**
-   * CSV file of placements, relative to this file.
+   * Traces that carry current, checked by the rule of IPC-2221.
+   *
+   * @minItems 1
    */
-  placements?: string
+  currents?: TraceCurrentSource[]
+  /**
+   * CSV file of placements, relative to this file, with columns reference, value, package and part; or the file with the names of its columns.
+   */
+  placements?: string | PlacementsSource
   /**
    * Components soldered on, as `part xN` (parts of kind bought).
    */
@@ -2267,13 +2522,121 @@ export interface BoardWaySource {
   route?: RouteItemSource[]
 }
 /**
- * Soldering one board by hand.
+ * Smallest features of the layout and how the bare board is made; what is too fine for it is reported.
+ */
+export interface MadeSource {
+  /**
+   * How the bare board is made; by a board house when silent.
+   */
+  by?: 'isolation milling' | 'etching' | 'board house' | 'board house, 0.127 mm' | 'board house, fine'
+  /**
+   * Narrowest trace (length).
+   */
+  trace?: string | number
+  /**
+   * Narrowest space between copper (length).
+   */
+  space?: string | number
+  /**
+   * Smallest finished hole (length).
+   */
+  hole?: string | number
+}
+/**
+ * Boards are made side by side on a panel of this size; offers with `per: panel` sell whole panels.
+ */
+export interface PanelSource {
+  /**
+   * Length x width of the panel (lengths).
+   */
+  size: string
+  /**
+   * Width of the rail at both ends of the length (length; none when silent).
+   */
+  rails?: string | number
+  /**
+   * Width of the router between boards (length; 2 mm when silent).
+   */
+  gap?: string | number
+  /**
+   * Whether boards are parted by scored lines, which leave no gap.
+   */
+  score?: boolean
+}
+/**
+ * One trace that carries current.
+ */
+export interface TraceCurrentSource {
+  /**
+   * Name of the trace or net.
+   */
+  what?: string
+  /**
+   * Current that it carries (current).
+   */
+  amps: string | number
+  /**
+   * Width of the trace (length); the width needed is told when silent.
+   */
+  width?: string | number
+  /**
+   * Thickness of the copper (length; 35 um when silent).
+   */
+  copper?: string | number
+  /**
+   * How much warmer it may get (temperature difference in K; 10 K when silent).
+   */
+  rise?: string | number
+  /**
+   * On the outside of the board or between its layers; external when silent.
+   */
+  layer?: 'external' | 'internal'
+}
+/**
+ * A CSV file of placements and the heads of its columns.
+ */
+export interface PlacementsSource {
+  /**
+   * CSV file, relative to this file.
+   */
+  file: string
+  /**
+   * Column of the designators, such as R1 (`reference` when silent).
+   */
+  reference?: string
+  /**
+   * Column of the values (`value` when silent).
+   */
+  value?: string
+  /**
+   * Column of the packages (`package` when silent).
+   */
+  package?: string
+  /**
+   * Column of the project's parts (`part` where the file has it).
+   */
+  part?: string
+  /**
+   * Sign between the cells: comma, semicolon or tab; as in the first line when silent.
+   */
+  separator?: 'comma' | 'semicolon' | 'tab'
+  /**
+   * Series of preferred values that values must be in; any up to E192 when silent.
+   */
+  series?: 'E3' | 'E6' | 'E12' | 'E24' | 'E48' | 'E96' | 'E192'
+}
+/**
+ * Soldering one board.
  */
 export interface SolderSource {
   /**
-   * Time for one piece: one value or optimistic..likely..pessimistic.
+   * Time for one piece: one value or optimistic..likely..pessimistic; from packages and joints when silent.
    */
-  time: string | number
+  time?: string | number
+  /**
+   * All by hand, or surface parts by paste and heat; by hand when silent.
+   */
+  by?: 'hand' | 'paste'
   /**
    * People who may do it; anyone who may when silent.
    */
@@ -2325,6 +2688,18 @@ export interface BoughtWaySource {
    * @minItems 1
    */
   offers?: OfferSource[]
+  /**
+   * Value as in the placements, so that lines of the CSV find this part.
+   */
+  value?: string
+  /**
+   * Package as in the placements; tells joints and time to solder.
+   */
+  package?: string
+  /**
+   * Pieces lost while soldering, bought on top: a share of what is placed (ratio), or a count.
+   */
+  attrition?: string | number
   /**
    * Mesh file (STL), relative to this file.
    */
@@ -2400,6 +2775,21 @@ export interface StepSource {
    */
   by?:
     'screw' | 'thread' | 'press' | 'seat' | 'glue' | 'solder' | 'snap' | 'crimp' | 'plug' | 'magnet' | 'tie'
+  /**
+   * The two features that meet, as `part.feature`; found from threads and fits when silent.
+   *
+   * @minItems 2
+   * @maxItems 2
+   */
+  mates?: string[]
+  /**
+   * How far the two features are in each other (length).
+   */
+  engagement?: string | number
+  /**
+   * Outer diameter of the part around a press fit (length).
+   */
+  around?: string | number
   /**
    * Fasteners and consumables used, as `part xN`.
    */
@@ -2578,6 +2968,10 @@ export interface MachinedSource {
    */
   drawing?: string
   /**
+   * General tolerances of sizes without their own, ISO 2768-1: class f, m, c or v (text; the device's where a part is silent).
+   */
+  general?: string
+  /**
    * Mass of one (mass).
    */
   mass?: string | number
@@ -2677,6 +3071,10 @@ export interface PrintedSource {
    */
   drawing?: string
   /**
+   * General tolerances of sizes without their own, ISO 2768-1: class f, m, c or v (text; the device's where a part is silent).
+   */
+  general?: string
+  /**
    * Mass of one (mass).
    */
   mass?: string | number
@@ -2713,11 +3111,11 @@ export interface PrintedSource {
    */
   material?: string
   /**
-   * Volume of material of one piece, supports included (volume).
+   * Volume of material of one piece, supports included (volume); worked out from the mesh or the finished volume when silent.
    */
   volume?: string | number
   /**
-   * Print time of one piece (or of the whole plate where `plate` names one).
+   * Print time of one piece (or of the whole plate where `plate` names one); worked out from height, mesh and printer when silent.
    */
   time?: string | number
   /**
@@ -2752,6 +3150,38 @@ export interface PrintedSource {
    * Layer height (length).
    */
   layer?: string | number
+  /**
+   * Height as it stands on the plate, supports below it included (length); from the mesh or the finished box when silent.
+   */
+  height?: string | number
+  /**
+   * Length x width that it takes on the plate (lengths); from the mesh or the finished box when silent.
+   */
+  footprint?: string
+  /**
+   * Supports as a share of the finished volume (ratio; 20 % in a vat, none of filament when silent).
+   */
+  supports?: string | number
+  /**
+   * Share of the inside that is filled with filament (ratio; 20 % when silent).
+   */
+  infill?: string | number
+  /**
+   * Lines of filament around each layer (count; 3 when silent).
+   */
+  walls?: number
+  /**
+   * Thinnest wall of the part (length); checked against what the process prints.
+   */
+  wall?: string | number
+  /**
+   * Diameter of the smallest hole of the part (length); checked against what the process prints.
+   */
+  hole?: string | number
+  /**
+   * How much the part shrinks when it cools or cures (ratio); the sizes to model are worked out where it is stated.
+   */
+  shrink?: string | number
   /**
    * How many go through the route together (count; all when silent).
    */
@@ -2819,6 +3249,10 @@ export interface BoardSource {
    */
   drawing?: string
   /**
+   * General tolerances of sizes without their own, ISO 2768-1: class f, m, c or v (text; the device's where a part is silent).
+   */
+  general?: string
+  /**
    * Mass of one (mass).
    */
   mass?: string | number
@@ -2858,10 +3292,18 @@ export interface BoardSource {
    * Board thickness (length).
    */
   thickness?: string | number
+  made?: MadeSource
+  panel?: PanelSource
   /**
-   * CSV file of placements, relative to this file.
+   * Traces that carry current, checked by the rule of IPC-2221.
+   *
+   * @minItems 1
    */
-  placements?: string
+  currents?: TraceCurrentSource[]
+  /**
+   * CSV file of placements, relative to this file, with columns reference, value, package and part; or the file with the names of its columns.
+   */
+  placements?: string | PlacementsSource
   /**
    * Components soldered on, as `part xN` (parts of kind bought).
    */
@@ -2939,6 +3381,10 @@ export interface BoughtSource {
    */
   drawing?: string
   /**
+   * General tolerances of sizes without their own, ISO 2768-1: class f, m, c or v (text; the device's where a part is silent).
+   */
+  general?: string
+  /**
    * Mass of one (mass).
    */
   mass?: string | number
@@ -2972,6 +3418,18 @@ export interface BoughtSource {
    * @minItems 1
    */
   offers?: OfferSource[]
+  /**
+   * Value as in the placements, so that lines of the CSV find this part.
+   */
+  value?: string
+  /**
+   * Package as in the placements; tells joints and time to solder.
+   */
+  package?: string
+  /**
+   * Pieces lost while soldering, bought on top: a share of what is placed (ratio), or a count.
+   */
+  attrition?: string | number
   /**
    * Mesh file (STL), relative to this file.
    */
@@ -3093,6 +3551,8 @@ export interface ChainSource {
   must: string
   /**
    * Dimensions added, with a sign: `part.feature`, `-part.feature x2`.
+   *
+   * @minItems 1
    */
   sum: string[]
 }

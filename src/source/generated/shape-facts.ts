@@ -118,9 +118,107 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   "title": "Box",
   "example": "60 x 60 x 12 mm"
  },
+ "#/$defs/made": {
+  "keys": [
+   "by",
+   "trace",
+   "space",
+   "hole"
+  ],
+  "type": [
+   "object"
+  ],
+  "title": "Made"
+ },
+ "#/$defs/made/properties/by": {
+  "type": [
+   "string"
+  ],
+  "title": "By",
+  "only": [
+   "isolation milling",
+   "etching",
+   "board house",
+   "board house, 0.127 mm",
+   "board house, fine"
+  ],
+  "example": "isolation milling"
+ },
+ "#/$defs/made/properties/trace": {
+  "quantity": "length",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Trace",
+  "example": "0.2 mm"
+ },
+ "#/$defs/made/properties/space": {
+  "quantity": "length",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Space",
+  "example": "0.2 mm"
+ },
+ "#/$defs/made/properties/hole": {
+  "quantity": "length",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Hole",
+  "example": "0.3 mm"
+ },
+ "#/$defs/panel": {
+  "keys": [
+   "size",
+   "rails",
+   "gap",
+   "score"
+  ],
+  "type": [
+   "object"
+  ],
+  "title": "Panel"
+ },
+ "#/$defs/panel/properties/size": {
+  "type": [
+   "string"
+  ],
+  "title": "Size",
+  "example": "100 x 80 mm"
+ },
+ "#/$defs/panel/properties/rails": {
+  "quantity": "length",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Rails",
+  "example": "5 mm"
+ },
+ "#/$defs/panel/properties/gap": {
+  "quantity": "length",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Gap",
+  "example": "2 mm"
+ },
+ "#/$defs/panel/properties/score": {
+  "type": [
+   "boolean"
+  ],
+  "title": "Scored",
+  "example": "true"
+ },
  "#/$defs/solder": {
   "keys": [
    "time",
+   "by",
    "who",
    "people",
    "attention",
@@ -144,6 +242,17 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   ],
   "title": "Time",
   "example": "10 min"
+ },
+ "#/$defs/solder/properties/by": {
+  "type": [
+   "string"
+  ],
+  "title": "By",
+  "only": [
+   "hand",
+   "paste"
+  ],
+  "example": "hand"
  },
  "#/$defs/solder/properties/who": {
   "type": [
@@ -228,6 +337,7 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
    "description",
    "qty",
    "currency",
+   "general",
    "start",
    "wanted"
   ],
@@ -271,6 +381,13 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   ],
   "title": "Currency",
   "example": "EUR"
+ },
+ "#/$defs/device/properties/general": {
+  "type": [
+   "string"
+  ],
+  "title": "General tolerances",
+  "example": "m"
  },
  "#/$defs/device/properties/start": {
   "type": [
@@ -386,6 +503,8 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   "keys": [
    "vendor",
    "price",
+   "per",
+   "area price",
    "lead",
    "pack",
    "moq",
@@ -419,6 +538,38 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   "example": "{1: 0.62, 25: 0.41}"
  },
  "#/$defs/offer/properties/price/additionalProperties": {
+  "type": [
+   "string",
+   "number"
+  ]
+ },
+ "#/$defs/offer/properties/per": {
+  "type": [
+   "string"
+  ],
+  "title": "Per",
+  "only": [
+   "piece",
+   "panel"
+  ],
+  "example": "panel"
+ },
+ "#/$defs/offer/properties/area price": {
+  "quantity": "money",
+  "type": [
+   "object"
+  ],
+  "title": "Price by area",
+  "example": "{50 cm2: {5: 2.6, 10: 1.9}, 100 cm2: 4.1}"
+ },
+ "#/$defs/offer/properties/area price/additionalProperties": {
+  "type": [
+   "string",
+   "number",
+   "object"
+  ]
+ },
+ "#/$defs/offer/properties/area price/additionalProperties/additionalProperties": {
   "type": [
    "string",
    "number"
@@ -504,6 +655,7 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
    "plate",
    "block",
    "kerf",
+   "facing",
    "offers"
   ],
   "type": [
@@ -551,6 +703,15 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   ],
   "title": "Kerf",
   "example": "2 mm"
+ },
+ "#/$defs/stock/properties/facing": {
+  "quantity": "length",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Facing",
+  "example": "1 mm"
  },
  "#/$defs/stock/properties/offers": {
   "type": [
@@ -647,6 +808,152 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
  },
  "#/$defs/form/properties/offers/items": {
   "ref": "#/$defs/offer"
+ },
+ "#/$defs/placements": {
+  "keys": [
+   "file",
+   "reference",
+   "value",
+   "package",
+   "part",
+   "separator",
+   "series"
+  ],
+  "type": [
+   "object"
+  ],
+  "title": "Placements"
+ },
+ "#/$defs/placements/properties/file": {
+  "type": [
+   "string"
+  ],
+  "title": "File",
+  "example": "bridge.csv"
+ },
+ "#/$defs/placements/properties/reference": {
+  "type": [
+   "string"
+  ],
+  "title": "Column reference",
+  "example": "Ref"
+ },
+ "#/$defs/placements/properties/value": {
+  "type": [
+   "string"
+  ],
+  "title": "Column value",
+  "example": "Value"
+ },
+ "#/$defs/placements/properties/package": {
+  "type": [
+   "string"
+  ],
+  "title": "Column package",
+  "example": "Package"
+ },
+ "#/$defs/placements/properties/part": {
+  "type": [
+   "string"
+  ],
+  "title": "Column part",
+  "example": "Part"
+ },
+ "#/$defs/placements/properties/separator": {
+  "type": [
+   "string"
+  ],
+  "title": "Separator",
+  "only": [
+   "comma",
+   "semicolon",
+   "tab"
+  ],
+  "example": "semicolon"
+ },
+ "#/$defs/placements/properties/series": {
+  "type": [
+   "string"
+  ],
+  "title": "Series",
+  "only": [
+   "E3",
+   "E6",
+   "E12",
+   "E24",
+   "E48",
+   "E96",
+   "E192"
+  ],
+  "example": "E24"
+ },
+ "#/$defs/traceCurrent": {
+  "keys": [
+   "what",
+   "amps",
+   "width",
+   "copper",
+   "rise",
+   "layer"
+  ],
+  "type": [
+   "object"
+  ],
+  "title": "Trace current"
+ },
+ "#/$defs/traceCurrent/properties/what": {
+  "type": [
+   "string"
+  ],
+  "title": "What",
+  "example": "motor"
+ },
+ "#/$defs/traceCurrent/properties/amps": {
+  "quantity": "current",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Current",
+  "example": "2 A"
+ },
+ "#/$defs/traceCurrent/properties/width": {
+  "quantity": "length",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Width",
+  "example": "1 mm"
+ },
+ "#/$defs/traceCurrent/properties/copper": {
+  "quantity": "length",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Copper",
+  "example": "35 um"
+ },
+ "#/$defs/traceCurrent/properties/rise": {
+  "quantity": "temperature",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Rise",
+  "example": "10 K"
+ },
+ "#/$defs/traceCurrent/properties/layer": {
+  "type": [
+   "string"
+  ],
+  "title": "Layer",
+  "only": [
+   "external",
+   "internal"
+  ],
+  "example": "external"
  },
  "#/$defs/person": {
   "keys": [
@@ -755,7 +1062,24 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
    "users",
    "prints",
    "deposits",
+   "bed",
+   "gap",
+   "layer",
+   "exposure",
+   "bottom exposure",
+   "bottom layers",
+   "lift time",
+   "resin lost",
+   "flow",
+   "line width",
+   "print speed",
+   "filament",
+   "heat",
    "travel",
+   "rapid",
+   "fastest feed",
+   "tool change",
+   "headroom",
    "spindle",
    "note"
   ],
@@ -861,12 +1185,161 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   "title": "Deposits",
   "example": "12 cm3/h"
  },
+ "#/$defs/machine/properties/bed": {
+  "type": [
+   "string"
+  ],
+  "title": "Bed",
+  "example": "120 x 68 x 150 mm"
+ },
+ "#/$defs/machine/properties/gap": {
+  "quantity": "length",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Gap",
+  "example": "2 mm"
+ },
+ "#/$defs/machine/properties/layer": {
+  "quantity": "length",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Layer",
+  "example": "50 um"
+ },
+ "#/$defs/machine/properties/exposure": {
+  "quantity": "time",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Exposure",
+  "example": "2.4 s"
+ },
+ "#/$defs/machine/properties/bottom exposure": {
+  "quantity": "time",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Bottom exposure",
+  "example": "30 s"
+ },
+ "#/$defs/machine/properties/bottom layers": {
+  "type": [
+   "integer"
+  ],
+  "title": "Bottom layers",
+  "example": "5"
+ },
+ "#/$defs/machine/properties/lift time": {
+  "quantity": "time",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Lift",
+  "example": "6.5 s"
+ },
+ "#/$defs/machine/properties/resin lost": {
+  "quantity": "volume",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Resin lost",
+  "example": "5 cm3"
+ },
+ "#/$defs/machine/properties/flow": {
+  "quantity": "volume per time",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Flow",
+  "example": "11 mm3/s"
+ },
+ "#/$defs/machine/properties/line width": {
+  "quantity": "length",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Line width",
+  "example": "0.45 mm"
+ },
+ "#/$defs/machine/properties/print speed": {
+  "quantity": "speed",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Print speed",
+  "example": "80 mm/s"
+ },
+ "#/$defs/machine/properties/filament": {
+  "quantity": "length",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Filament",
+  "example": "1.75 mm"
+ },
+ "#/$defs/machine/properties/heat": {
+  "quantity": "time",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Heating",
+  "example": "4 min"
+ },
  "#/$defs/machine/properties/travel": {
   "type": [
    "string"
   ],
   "title": "Travel",
   "example": "250 x 150 x 200 mm"
+ },
+ "#/$defs/machine/properties/rapid": {
+  "quantity": "speed",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Rapid",
+  "example": "2000 mm/min"
+ },
+ "#/$defs/machine/properties/fastest feed": {
+  "quantity": "speed",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Fastest feed",
+  "example": "1000 mm/min"
+ },
+ "#/$defs/machine/properties/tool change": {
+  "quantity": "time",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Tool change",
+  "example": "2 min"
+ },
+ "#/$defs/machine/properties/headroom": {
+  "quantity": "length",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Headroom",
+  "example": "300 mm"
  },
  "#/$defs/machine/properties/spindle": {
   "ref": "#/$defs/spindle"
@@ -924,8 +1397,14 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
    "flutes",
    "reach",
    "flute length",
+   "stick-out",
+   "point",
    "corner radius",
+   "chip",
+   "cutting speed",
+   "holds",
    "thread",
+   "pitch",
    "tool",
    "life",
    "worth",
@@ -972,6 +1451,24 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   "title": "Flute length",
   "example": "9 mm"
  },
+ "#/$defs/cutter/properties/stick-out": {
+  "quantity": "length",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Stick-out",
+  "example": "28 mm"
+ },
+ "#/$defs/cutter/properties/point": {
+  "quantity": "angle",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Point angle",
+  "example": "118 deg"
+ },
  "#/$defs/cutter/properties/corner radius": {
   "quantity": "length",
   "type": [
@@ -981,12 +1478,48 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   "title": "Corner radius",
   "example": "0.2 mm"
  },
+ "#/$defs/cutter/properties/chip": {
+  "quantity": "length",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Chip load",
+  "example": "0.02 mm"
+ },
+ "#/$defs/cutter/properties/cutting speed": {
+  "quantity": "speed",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Cutting speed",
+  "example": "120 m/min"
+ },
+ "#/$defs/cutter/properties/holds": {
+  "quantity": "length",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Holds",
+  "example": "15 um"
+ },
  "#/$defs/cutter/properties/thread": {
   "type": [
    "string"
   ],
   "title": "Thread",
   "example": "M3"
+ },
+ "#/$defs/cutter/properties/pitch": {
+  "quantity": "length",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Pitch",
+  "example": "1.5 mm"
  },
  "#/$defs/cutter/properties/tool": {
   "type": [
@@ -1044,7 +1577,9 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
  "#/$defs/material": {
   "keys": [
    "density",
+   "like",
    "kerf",
+   "grip",
    "forms",
    "caution",
    "note"
@@ -1063,6 +1598,13 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   "title": "Density",
   "example": "2.7 g/cm3"
  },
+ "#/$defs/material/properties/like": {
+  "type": [
+   "string"
+  ],
+  "title": "Like",
+  "example": "EN AW-6082"
+ },
  "#/$defs/material/properties/kerf": {
   "quantity": "length",
   "type": [
@@ -1071,6 +1613,15 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   ],
   "title": "Kerf",
   "example": "1.5 mm"
+ },
+ "#/$defs/material/properties/grip": {
+  "quantity": "length",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Grip",
+  "example": "15 mm"
  },
  "#/$defs/material/properties/forms": {
   "type": [
@@ -1568,6 +2119,7 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
    "description",
    "revision",
    "drawing",
+   "general",
    "mass",
    "yield",
    "tries",
@@ -1653,6 +2205,13 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   ],
   "title": "Drawing",
   "example": "OC-104.pdf"
+ },
+ "#/$defs/choicePart/properties/general": {
+  "type": [
+   "string"
+  ],
+  "title": "General tolerances",
+  "example": "m"
  },
  "#/$defs/choicePart/properties/mass": {
   "quantity": "mass",
@@ -1768,6 +2327,7 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
    "description",
    "revision",
    "drawing",
+   "general",
    "mass",
    "yield",
    "tries",
@@ -1866,6 +2426,13 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   ],
   "title": "Drawing",
   "example": "OC-104.pdf"
+ },
+ "#/$defs/machined/properties/general": {
+  "type": [
+   "string"
+  ],
+  "title": "General tolerances",
+  "example": "m"
  },
  "#/$defs/machined/properties/mass": {
   "quantity": "mass",
@@ -2070,6 +2637,7 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
    "description",
    "revision",
    "drawing",
+   "general",
    "mass",
    "yield",
    "tries",
@@ -2089,6 +2657,14 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
    "cure",
    "attention",
    "layer",
+   "height",
+   "footprint",
+   "supports",
+   "infill",
+   "walls",
+   "wall",
+   "hole",
+   "shrink",
    "lot",
    "features",
    "model",
@@ -2178,6 +2754,13 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   ],
   "title": "Drawing",
   "example": "OC-104.pdf"
+ },
+ "#/$defs/printed/properties/general": {
+  "type": [
+   "string"
+  ],
+  "title": "General tolerances",
+  "example": "m"
  },
  "#/$defs/printed/properties/mass": {
   "quantity": "mass",
@@ -2352,6 +2935,74 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   "title": "Layer",
   "example": "50 um"
  },
+ "#/$defs/printed/properties/height": {
+  "quantity": "length",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Height",
+  "example": "42 mm"
+ },
+ "#/$defs/printed/properties/footprint": {
+  "type": [
+   "string"
+  ],
+  "title": "Footprint",
+  "example": "30 x 20 mm"
+ },
+ "#/$defs/printed/properties/supports": {
+  "quantity": "ratio",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Supports",
+  "example": "20 %"
+ },
+ "#/$defs/printed/properties/infill": {
+  "quantity": "ratio",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Infill",
+  "example": "20 %"
+ },
+ "#/$defs/printed/properties/walls": {
+  "type": [
+   "integer"
+  ],
+  "title": "Walls",
+  "example": "3"
+ },
+ "#/$defs/printed/properties/wall": {
+  "quantity": "length",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Thinnest wall",
+  "example": "1 mm"
+ },
+ "#/$defs/printed/properties/hole": {
+  "quantity": "length",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Smallest hole",
+  "example": "1.5 mm"
+ },
+ "#/$defs/printed/properties/shrink": {
+  "quantity": "ratio",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Shrink",
+  "example": "0.4 %"
+ },
  "#/$defs/printed/properties/lot": {
   "type": [
    "integer"
@@ -2407,6 +3058,14 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
    "cure",
    "attention",
    "layer",
+   "height",
+   "footprint",
+   "supports",
+   "infill",
+   "walls",
+   "wall",
+   "hole",
+   "shrink",
    "lot",
    "features",
    "model",
@@ -2530,6 +3189,74 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   "title": "Layer",
   "example": "50 um"
  },
+ "#/$defs/printedWay/properties/height": {
+  "quantity": "length",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Height",
+  "example": "42 mm"
+ },
+ "#/$defs/printedWay/properties/footprint": {
+  "type": [
+   "string"
+  ],
+  "title": "Footprint",
+  "example": "30 x 20 mm"
+ },
+ "#/$defs/printedWay/properties/supports": {
+  "quantity": "ratio",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Supports",
+  "example": "20 %"
+ },
+ "#/$defs/printedWay/properties/infill": {
+  "quantity": "ratio",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Infill",
+  "example": "20 %"
+ },
+ "#/$defs/printedWay/properties/walls": {
+  "type": [
+   "integer"
+  ],
+  "title": "Walls",
+  "example": "3"
+ },
+ "#/$defs/printedWay/properties/wall": {
+  "quantity": "length",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Thinnest wall",
+  "example": "1 mm"
+ },
+ "#/$defs/printedWay/properties/hole": {
+  "quantity": "length",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Smallest hole",
+  "example": "1.5 mm"
+ },
+ "#/$defs/printedWay/properties/shrink": {
+  "quantity": "ratio",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Shrink",
+  "example": "0.4 %"
+ },
  "#/$defs/printedWay/properties/lot": {
   "type": [
    "integer"
@@ -2582,6 +3309,7 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
    "description",
    "revision",
    "drawing",
+   "general",
    "mass",
    "yield",
    "tries",
@@ -2592,6 +3320,9 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
    "outline",
    "layers",
    "thickness",
+   "made",
+   "panel",
+   "currents",
    "placements",
    "places",
    "solder",
@@ -2685,6 +3416,13 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   "title": "Drawing",
   "example": "OC-104.pdf"
  },
+ "#/$defs/board/properties/general": {
+  "type": [
+   "string"
+  ],
+  "title": "General tolerances",
+  "example": "m"
+ },
  "#/$defs/board/properties/mass": {
   "quantity": "mass",
   "type": [
@@ -2776,12 +3514,33 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   "title": "Thickness",
   "example": "1.6 mm"
  },
- "#/$defs/board/properties/placements": {
+ "#/$defs/board/properties/made": {
+  "ref": "#/$defs/made"
+ },
+ "#/$defs/board/properties/panel": {
+  "ref": "#/$defs/panel"
+ },
+ "#/$defs/board/properties/currents": {
   "type": [
-   "string"
+   "array"
   ],
+  "title": "Currents",
+  "example": "[{what: motor, amps: 2 A, width: 1 mm}]"
+ },
+ "#/$defs/board/properties/currents/items": {
+  "ref": "#/$defs/traceCurrent"
+ },
+ "#/$defs/board/properties/placements": {
   "title": "Placements",
   "example": "bridge.csv"
+ },
+ "#/$defs/board/properties/placements/anyOf/0": {
+  "type": [
+   "string"
+  ]
+ },
+ "#/$defs/board/properties/placements/anyOf/1": {
+  "ref": "#/$defs/placements"
  },
  "#/$defs/board/properties/places": {
   "type": [
@@ -2852,6 +3611,9 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
    "outline",
    "layers",
    "thickness",
+   "made",
+   "panel",
+   "currents",
    "placements",
    "places",
    "solder",
@@ -2896,12 +3658,33 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   "title": "Thickness",
   "example": "1.6 mm"
  },
- "#/$defs/boardWay/properties/placements": {
+ "#/$defs/boardWay/properties/made": {
+  "ref": "#/$defs/made"
+ },
+ "#/$defs/boardWay/properties/panel": {
+  "ref": "#/$defs/panel"
+ },
+ "#/$defs/boardWay/properties/currents": {
   "type": [
-   "string"
+   "array"
   ],
+  "title": "Currents",
+  "example": "[{what: motor, amps: 2 A, width: 1 mm}]"
+ },
+ "#/$defs/boardWay/properties/currents/items": {
+  "ref": "#/$defs/traceCurrent"
+ },
+ "#/$defs/boardWay/properties/placements": {
   "title": "Placements",
   "example": "bridge.csv"
+ },
+ "#/$defs/boardWay/properties/placements/anyOf/0": {
+  "type": [
+   "string"
+  ]
+ },
+ "#/$defs/boardWay/properties/placements/anyOf/1": {
+  "ref": "#/$defs/placements"
  },
  "#/$defs/boardWay/properties/places": {
   "type": [
@@ -2978,6 +3761,7 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
    "description",
    "revision",
    "drawing",
+   "general",
    "mass",
    "yield",
    "tries",
@@ -2986,6 +3770,9 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
    "note",
    "after",
    "offers",
+   "value",
+   "package",
+   "attrition",
    "model",
    "features",
    "lot",
@@ -3075,6 +3862,13 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   "title": "Drawing",
   "example": "OC-104.pdf"
  },
+ "#/$defs/bought/properties/general": {
+  "type": [
+   "string"
+  ],
+  "title": "General tolerances",
+  "example": "m"
+ },
  "#/$defs/bought/properties/mass": {
   "quantity": "mass",
   "type": [
@@ -3153,6 +3947,29 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
  "#/$defs/bought/properties/offers/items": {
   "ref": "#/$defs/offer"
  },
+ "#/$defs/bought/properties/value": {
+  "type": [
+   "string"
+  ],
+  "title": "Value",
+  "example": "4k7"
+ },
+ "#/$defs/bought/properties/package": {
+  "type": [
+   "string"
+  ],
+  "title": "Package",
+  "example": "\"0805\""
+ },
+ "#/$defs/bought/properties/attrition": {
+  "quantity": "ratio",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Attrition",
+  "example": "5 %"
+ },
  "#/$defs/bought/properties/model": {
   "type": [
    "string"
@@ -3194,6 +4011,9 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   "keys": [
    "kind",
    "offers",
+   "value",
+   "package",
+   "attrition",
    "model",
    "features",
    "lot",
@@ -3220,6 +4040,29 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
  },
  "#/$defs/boughtWay/properties/offers/items": {
   "ref": "#/$defs/offer"
+ },
+ "#/$defs/boughtWay/properties/value": {
+  "type": [
+   "string"
+  ],
+  "title": "Value",
+  "example": "4k7"
+ },
+ "#/$defs/boughtWay/properties/package": {
+  "type": [
+   "string"
+  ],
+  "title": "Package",
+  "example": "\"0805\""
+ },
+ "#/$defs/boughtWay/properties/attrition": {
+  "quantity": "ratio",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Attrition",
+  "example": "5 %"
  },
  "#/$defs/boughtWay/properties/model": {
   "type": [
@@ -3646,6 +4489,9 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
    "on",
    "through",
    "by",
+   "mates",
+   "engagement",
+   "around",
    "with",
    "from",
    "light",
@@ -3752,6 +4598,36 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
    "tie"
   ],
   "example": "screw"
+ },
+ "#/$defs/step/properties/mates": {
+  "type": [
+   "array"
+  ],
+  "title": "Mates",
+  "example": "[hub.thread, lock ring.ring thread]"
+ },
+ "#/$defs/step/properties/mates/items": {
+  "type": [
+   "string"
+  ]
+ },
+ "#/$defs/step/properties/engagement": {
+  "quantity": "length",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Engagement",
+  "example": "8 mm"
+ },
+ "#/$defs/step/properties/around": {
+  "quantity": "length",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Around",
+  "example": "16 mm"
  },
  "#/$defs/step/properties/with": {
   "type": [
@@ -4112,7 +4988,9 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
    "check",
    "note",
    "diameter",
-   "feature"
+   "from",
+   "feature",
+   "set"
   ],
   "type": [
    "object"
@@ -4203,16 +5081,16 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   "example": "0.2 mm"
  },
  "#/$defs/boreOperation/properties/speed": {
-  "quantity": "rotational speed",
+  "quantity": "rotational speed or speed",
   "type": [
    "string",
    "number"
   ],
-  "title": "Spindle speed",
+  "title": "Speed",
   "example": "9000 rpm"
  },
  "#/$defs/boreOperation/properties/feed": {
-  "quantity": "speed",
+  "quantity": "speed or length per turn",
   "type": [
    "string",
    "number"
@@ -4250,6 +5128,15 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   "title": "Diameter",
   "example": "19 mm"
  },
+ "#/$defs/boreOperation/properties/from": {
+  "quantity": "length",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "From",
+  "example": "18 mm"
+ },
  "#/$defs/boreOperation/properties/feature": {
   "type": [
    "string"
@@ -4257,10 +5144,20 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   "title": "Feature",
   "example": "seat"
  },
+ "#/$defs/boreOperation/properties/set": {
+  "quantity": "time",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Setting",
+  "example": "45 s"
+ },
  "#/$defs/chamferOperation": {
   "keys": [
    "time",
    "cutter",
+   "feature",
    "who",
    "people",
    "attention",
@@ -4297,6 +5194,13 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   ],
   "title": "Cutter",
   "example": "flat-3"
+ },
+ "#/$defs/chamferOperation/properties/feature": {
+  "type": [
+   "string"
+  ],
+  "title": "Feature",
+  "example": "edge"
  },
  "#/$defs/chamferOperation/properties/who": {
   "type": [
@@ -4365,16 +5269,16 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   "example": "0.2 mm"
  },
  "#/$defs/chamferOperation/properties/speed": {
-  "quantity": "rotational speed",
+  "quantity": "rotational speed or speed",
   "type": [
    "string",
    "number"
   ],
-  "title": "Spindle speed",
+  "title": "Speed",
   "example": "9000 rpm"
  },
  "#/$defs/chamferOperation/properties/feed": {
-  "quantity": "speed",
+  "quantity": "speed or length per turn",
   "type": [
    "string",
    "number"
@@ -4425,6 +5329,7 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   "keys": [
    "time",
    "cutter",
+   "feature",
    "who",
    "people",
    "attention",
@@ -4437,7 +5342,10 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
    "passes",
    "check",
    "note",
-   "length"
+   "length",
+   "height",
+   "corner",
+   "wall"
   ],
   "type": [
    "object"
@@ -4460,6 +5368,13 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   ],
   "title": "Cutter",
   "example": "flat-3"
+ },
+ "#/$defs/contourOperation/properties/feature": {
+  "type": [
+   "string"
+  ],
+  "title": "Feature",
+  "example": "outline"
  },
  "#/$defs/contourOperation/properties/who": {
   "type": [
@@ -4528,16 +5443,16 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   "example": "0.2 mm"
  },
  "#/$defs/contourOperation/properties/speed": {
-  "quantity": "rotational speed",
+  "quantity": "rotational speed or speed",
   "type": [
    "string",
    "number"
   ],
-  "title": "Spindle speed",
+  "title": "Speed",
   "example": "9000 rpm"
  },
  "#/$defs/contourOperation/properties/feed": {
-  "quantity": "speed",
+  "quantity": "speed or length per turn",
   "type": [
    "string",
    "number"
@@ -4574,6 +5489,33 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   ],
   "title": "Length",
   "example": "180 mm"
+ },
+ "#/$defs/contourOperation/properties/height": {
+  "quantity": "length",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Height",
+  "example": "12 mm"
+ },
+ "#/$defs/contourOperation/properties/corner": {
+  "quantity": "length",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Corner radius",
+  "example": "2 mm"
+ },
+ "#/$defs/contourOperation/properties/wall": {
+  "quantity": "length",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Wall",
+  "example": "1.5 mm"
  },
  "#/$defs/cureOperation": {
   "keys": [
@@ -4794,16 +5736,16 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   "example": "0.2 mm"
  },
  "#/$defs/cutOperation/properties/speed": {
-  "quantity": "rotational speed",
+  "quantity": "rotational speed or speed",
   "type": [
    "string",
    "number"
   ],
-  "title": "Spindle speed",
+  "title": "Speed",
   "example": "9000 rpm"
  },
  "#/$defs/cutOperation/properties/feed": {
-  "quantity": "speed",
+  "quantity": "speed or length per turn",
   "type": [
    "string",
    "number"
@@ -5075,6 +6017,7 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   "keys": [
    "time",
    "cutter",
+   "feature",
    "who",
    "people",
    "attention",
@@ -5112,6 +6055,13 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   ],
   "title": "Cutter",
   "example": "flat-3"
+ },
+ "#/$defs/drillOperation/properties/feature": {
+  "type": [
+   "string"
+  ],
+  "title": "Feature",
+  "example": "pin hole"
  },
  "#/$defs/drillOperation/properties/who": {
   "type": [
@@ -5180,16 +6130,16 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   "example": "0.2 mm"
  },
  "#/$defs/drillOperation/properties/speed": {
-  "quantity": "rotational speed",
+  "quantity": "rotational speed or speed",
   "type": [
    "string",
    "number"
   ],
-  "title": "Spindle speed",
+  "title": "Speed",
   "example": "9000 rpm"
  },
  "#/$defs/drillOperation/properties/feed": {
-  "quantity": "speed",
+  "quantity": "speed or length per turn",
   "type": [
    "string",
    "number"
@@ -5247,6 +6197,7 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   "keys": [
    "time",
    "cutter",
+   "feature",
    "who",
    "people",
    "attention",
@@ -5259,7 +6210,8 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
    "passes",
    "check",
    "note",
-   "stock"
+   "stock",
+   "size"
   ],
   "type": [
    "object"
@@ -5282,6 +6234,13 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   ],
   "title": "Cutter",
   "example": "flat-3"
+ },
+ "#/$defs/faceOperation/properties/feature": {
+  "type": [
+   "string"
+  ],
+  "title": "Feature",
+  "example": "height"
  },
  "#/$defs/faceOperation/properties/who": {
   "type": [
@@ -5350,16 +6309,16 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   "example": "0.2 mm"
  },
  "#/$defs/faceOperation/properties/speed": {
-  "quantity": "rotational speed",
+  "quantity": "rotational speed or speed",
   "type": [
    "string",
    "number"
   ],
-  "title": "Spindle speed",
+  "title": "Speed",
   "example": "9000 rpm"
  },
  "#/$defs/faceOperation/properties/feed": {
-  "quantity": "speed",
+  "quantity": "speed or length per turn",
   "type": [
    "string",
    "number"
@@ -5397,10 +6356,18 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   "title": "Stock removed",
   "example": "0.5 mm"
  },
+ "#/$defs/faceOperation/properties/size": {
+  "type": [
+   "string"
+  ],
+  "title": "Size",
+  "example": "80 x 50 mm"
+ },
  "#/$defs/finishOperation": {
   "keys": [
    "time",
    "cutter",
+   "feature",
    "who",
    "people",
    "attention",
@@ -5413,7 +6380,8 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
    "passes",
    "check",
    "note",
-   "area"
+   "area",
+   "scallop"
   ],
   "type": [
    "object"
@@ -5436,6 +6404,13 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   ],
   "title": "Cutter",
   "example": "flat-3"
+ },
+ "#/$defs/finishOperation/properties/feature": {
+  "type": [
+   "string"
+  ],
+  "title": "Feature",
+  "example": "pocket"
  },
  "#/$defs/finishOperation/properties/who": {
   "type": [
@@ -5504,16 +6479,16 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   "example": "0.2 mm"
  },
  "#/$defs/finishOperation/properties/speed": {
-  "quantity": "rotational speed",
+  "quantity": "rotational speed or speed",
   "type": [
    "string",
    "number"
   ],
-  "title": "Spindle speed",
+  "title": "Speed",
   "example": "9000 rpm"
  },
  "#/$defs/finishOperation/properties/feed": {
-  "quantity": "speed",
+  "quantity": "speed or length per turn",
   "type": [
    "string",
    "number"
@@ -5550,6 +6525,15 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   ],
   "title": "Area",
   "example": "32 cm2"
+ },
+ "#/$defs/finishOperation/properties/scallop": {
+  "quantity": "length",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Scallop",
+  "example": "10 um"
  },
  "#/$defs/inspectOperation": {
   "keys": [
@@ -5724,6 +6708,7 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   "keys": [
    "time",
    "cutter",
+   "feature",
    "who",
    "people",
    "attention",
@@ -5735,7 +6720,9 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
    "feed",
    "passes",
    "check",
-   "note"
+   "note",
+   "diameter",
+   "bore"
   ],
   "type": [
    "object"
@@ -5758,6 +6745,13 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   ],
   "title": "Cutter",
   "example": "flat-3"
+ },
+ "#/$defs/partOffOperation/properties/feature": {
+  "type": [
+   "string"
+  ],
+  "title": "Feature",
+  "example": "length"
  },
  "#/$defs/partOffOperation/properties/who": {
   "type": [
@@ -5826,16 +6820,16 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   "example": "0.2 mm"
  },
  "#/$defs/partOffOperation/properties/speed": {
-  "quantity": "rotational speed",
+  "quantity": "rotational speed or speed",
   "type": [
    "string",
    "number"
   ],
-  "title": "Spindle speed",
+  "title": "Speed",
   "example": "9000 rpm"
  },
  "#/$defs/partOffOperation/properties/feed": {
-  "quantity": "speed",
+  "quantity": "speed or length per turn",
   "type": [
    "string",
    "number"
@@ -5864,9 +6858,28 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   "title": "Note",
   "example": "cutting oil"
  },
+ "#/$defs/partOffOperation/properties/diameter": {
+  "quantity": "length",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Diameter",
+  "example": "20 mm"
+ },
+ "#/$defs/partOffOperation/properties/bore": {
+  "quantity": "length",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Bore",
+  "example": "6 mm"
+ },
  "#/$defs/polishOperation": {
   "keys": [
    "time",
+   "feature",
    "who",
    "people",
    "attention",
@@ -5891,6 +6904,13 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   ],
   "title": "Time",
   "example": "10 min"
+ },
+ "#/$defs/polishOperation/properties/feature": {
+  "type": [
+   "string"
+  ],
+  "title": "Feature",
+  "example": "seat"
  },
  "#/$defs/polishOperation/properties/who": {
   "type": [
@@ -6173,16 +7193,16 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   "example": "0.2 mm"
  },
  "#/$defs/reamOperation/properties/speed": {
-  "quantity": "rotational speed",
+  "quantity": "rotational speed or speed",
   "type": [
    "string",
    "number"
   ],
-  "title": "Spindle speed",
+  "title": "Speed",
   "example": "9000 rpm"
  },
  "#/$defs/reamOperation/properties/feed": {
-  "quantity": "speed",
+  "quantity": "speed or length per turn",
   "type": [
    "string",
    "number"
@@ -6238,6 +7258,7 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   "keys": [
    "time",
    "cutter",
+   "feature",
    "who",
    "people",
    "attention",
@@ -6250,7 +7271,9 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
    "passes",
    "check",
    "note",
-   "volume"
+   "volume",
+   "pocket",
+   "corner"
   ],
   "type": [
    "object"
@@ -6273,6 +7296,13 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   ],
   "title": "Cutter",
   "example": "flat-3"
+ },
+ "#/$defs/roughOperation/properties/feature": {
+  "type": [
+   "string"
+  ],
+  "title": "Feature",
+  "example": "pocket"
  },
  "#/$defs/roughOperation/properties/who": {
   "type": [
@@ -6341,16 +7371,16 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   "example": "0.2 mm"
  },
  "#/$defs/roughOperation/properties/speed": {
-  "quantity": "rotational speed",
+  "quantity": "rotational speed or speed",
   "type": [
    "string",
    "number"
   ],
-  "title": "Spindle speed",
+  "title": "Speed",
   "example": "9000 rpm"
  },
  "#/$defs/roughOperation/properties/feed": {
-  "quantity": "speed",
+  "quantity": "speed or length per turn",
   "type": [
    "string",
    "number"
@@ -6388,22 +7418,36 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   "title": "Volume",
   "example": "9.4 cm3"
  },
+ "#/$defs/roughOperation/properties/pocket": {
+  "type": [
+   "string"
+  ],
+  "title": "Pocket",
+  "example": "40 x 25 x 8 mm"
+ },
+ "#/$defs/roughOperation/properties/corner": {
+  "quantity": "length",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Corner radius",
+  "example": "2 mm"
+ },
  "#/$defs/sawOperation": {
   "keys": [
    "time",
    "cutter",
+   "feature",
    "who",
    "people",
    "attention",
    "pause",
    "least",
-   "depth",
-   "step",
-   "speed",
-   "feed",
-   "passes",
    "check",
-   "note"
+   "note",
+   "section",
+   "rate"
   ],
   "type": [
    "object"
@@ -6426,6 +7470,13 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   ],
   "title": "Cutter",
   "example": "flat-3"
+ },
+ "#/$defs/sawOperation/properties/feature": {
+  "type": [
+   "string"
+  ],
+  "title": "Feature",
+  "example": "length"
  },
  "#/$defs/sawOperation/properties/who": {
   "type": [
@@ -6475,49 +7526,6 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   "title": "Least piece",
   "example": "30 min"
  },
- "#/$defs/sawOperation/properties/depth": {
-  "quantity": "length",
-  "type": [
-   "string",
-   "number"
-  ],
-  "title": "Depth",
-  "example": "0.5 mm"
- },
- "#/$defs/sawOperation/properties/step": {
-  "quantity": "length",
-  "type": [
-   "string",
-   "number"
-  ],
-  "title": "Step-over",
-  "example": "0.2 mm"
- },
- "#/$defs/sawOperation/properties/speed": {
-  "quantity": "rotational speed",
-  "type": [
-   "string",
-   "number"
-  ],
-  "title": "Spindle speed",
-  "example": "9000 rpm"
- },
- "#/$defs/sawOperation/properties/feed": {
-  "quantity": "speed",
-  "type": [
-   "string",
-   "number"
-  ],
-  "title": "Feed",
-  "example": "400 mm/min"
- },
- "#/$defs/sawOperation/properties/passes": {
-  "type": [
-   "integer"
-  ],
-  "title": "Passes",
-  "example": "3"
- },
  "#/$defs/sawOperation/properties/check": {
   "type": [
    "string"
@@ -6532,10 +7540,30 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   "title": "Note",
   "example": "cutting oil"
  },
+ "#/$defs/sawOperation/properties/section": {
+  "quantity": "area",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Section",
+  "example": "3.2 cm2"
+ },
+ "#/$defs/sawOperation/properties/rate": {
+  "quantity": "area per time",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Rate",
+  "example": "6 cm2/min"
+ },
  "#/$defs/setupOperation": {
   "keys": [
    "machine",
    "hold",
+   "on",
+   "clearance",
    "time",
    "load",
    "unload",
@@ -6563,6 +7591,28 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   ],
   "title": "Held by",
   "example": "vice"
+ },
+ "#/$defs/setupOperation/properties/on": {
+  "type": [
+   "string",
+   "array"
+  ],
+  "title": "Held on",
+  "example": "[register]"
+ },
+ "#/$defs/setupOperation/properties/on/items": {
+  "type": [
+   "string"
+  ]
+ },
+ "#/$defs/setupOperation/properties/clearance": {
+  "quantity": "length",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Clearance",
+  "example": "60 mm"
  },
  "#/$defs/setupOperation/properties/time": {
   "quantity": "time",
@@ -6734,16 +7784,16 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   "example": "0.2 mm"
  },
  "#/$defs/tapOperation/properties/speed": {
-  "quantity": "rotational speed",
+  "quantity": "rotational speed or speed",
   "type": [
    "string",
    "number"
   ],
-  "title": "Spindle speed",
+  "title": "Speed",
   "example": "9000 rpm"
  },
  "#/$defs/tapOperation/properties/feed": {
-  "quantity": "speed",
+  "quantity": "speed or length per turn",
   "type": [
    "string",
    "number"
@@ -6901,16 +7951,16 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   "example": "0.2 mm"
  },
  "#/$defs/threadMillOperation/properties/speed": {
-  "quantity": "rotational speed",
+  "quantity": "rotational speed or speed",
   "type": [
    "string",
    "number"
   ],
-  "title": "Spindle speed",
+  "title": "Speed",
   "example": "9000 rpm"
  },
  "#/$defs/threadMillOperation/properties/feed": {
-  "quantity": "speed",
+  "quantity": "speed or length per turn",
   "type": [
    "string",
    "number"
@@ -6970,8 +8020,11 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
    "check",
    "note",
    "diameter",
+   "from",
    "length",
-   "feature"
+   "feature",
+   "thread",
+   "set"
   ],
   "type": [
    "object"
@@ -7062,16 +8115,16 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   "example": "0.2 mm"
  },
  "#/$defs/turnOperation/properties/speed": {
-  "quantity": "rotational speed",
+  "quantity": "rotational speed or speed",
   "type": [
    "string",
    "number"
   ],
-  "title": "Spindle speed",
+  "title": "Speed",
   "example": "9000 rpm"
  },
  "#/$defs/turnOperation/properties/feed": {
-  "quantity": "speed",
+  "quantity": "speed or length per turn",
   "type": [
    "string",
    "number"
@@ -7109,6 +8162,15 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   "title": "Diameter",
   "example": "12 mm"
  },
+ "#/$defs/turnOperation/properties/from": {
+  "quantity": "length",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "From",
+  "example": "45 mm"
+ },
  "#/$defs/turnOperation/properties/length": {
   "quantity": "length",
   "type": [
@@ -7124,6 +8186,22 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   ],
   "title": "Feature",
   "example": "journal"
+ },
+ "#/$defs/turnOperation/properties/thread": {
+  "type": [
+   "string"
+  ],
+  "title": "Thread",
+  "example": "M24x1-6g"
+ },
+ "#/$defs/turnOperation/properties/set": {
+  "quantity": "time",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Setting",
+  "example": "10 s"
  },
  "#/$defs/project": {
   "keys": [

@@ -110,7 +110,8 @@ export function anOffer(
   }
 }
 
-const noRoute = { lot: null, features: [], model: null, finished: null, route: [] }
+const noRoute = { lot: null, features: [], model: null, finished: null, mesh: null, route: [] }
+const plainly = { value: null, package: null, attrition: null }
 
 /** A bought part, unless `way` says otherwise. */
 export function aPart(id: string, offers: readonly Offer[], facts: Partial<Part> = {}): Part {
@@ -126,7 +127,9 @@ export function aPart(id: string, offers: readonly Offer[], facts: Partial<Part>
     description: null,
     revision: null,
     drawing: null,
+    general: null,
     mass: null,
+    massWorked: [],
     yield: frac(1),
     tries: 1,
     wears: false,
@@ -134,7 +137,7 @@ export function aPart(id: string, offers: readonly Offer[], facts: Partial<Part>
     note: null,
     after: [],
     choice: null,
-    way: { kind: 'bought', ...noRoute, offers },
+    way: { kind: 'bought', ...noRoute, ...plainly, offers },
     ...facts,
   }
 }
@@ -147,6 +150,10 @@ export function aBoard(offers: readonly Offer[]): Part['way'] {
     outline: null,
     layers: 2,
     thickness: null,
+    made: null,
+    panel: null,
+    components: [],
+    worked: [],
     places: [],
     solder: null,
   }
@@ -161,7 +168,7 @@ export function machined(
 }
 
 export function aStock(size: Size, form: string | null, facts: Partial<Stock> = {}): Stock {
-  return { at: here, size, kerf: mm(2), form, offers: [], ...facts }
+  return { at: here, size, kerf: mm(2), facing: null, form, offers: [], ...facts }
 }
 
 export const bar = (across: number, length: string | number): Size => ({
@@ -186,7 +193,7 @@ export function aMaterial(
   forms: readonly MaterialForm[],
   facts: Partial<Material> = {},
 ): Material {
-  return { id, at: here, density: null, kerf: mm(2), forms, cautions: [], ...facts }
+  return { id, at: here, density: null, like: null, kerf: mm(2), grip: mm(0), forms, cautions: [], ...facts }
 }
 
 const noJob = {
@@ -201,6 +208,25 @@ const noJob = {
   cure: null,
 }
 
+const nothingSaid = {
+  height: null,
+  footprint: null,
+  supports: null,
+  infill: null,
+  walls: null,
+  wall: null,
+  hole: null,
+  shrink: null,
+}
+const nothingKnown = {
+  heightMm: null,
+  footprintMm: null,
+  materialMm3: null,
+  seconds: null,
+  worked: [],
+  assumed: [],
+}
+
 export function printed(
   material: string | null,
   volume: string | number | null,
@@ -212,14 +238,18 @@ export function printed(
     ...noRoute,
     job,
     volume: volume === null ? null : mm3(volume),
+    volumeFrom: 'stated',
     layer: null,
     plate: null,
+    said: nothingSaid,
+    piece: nothingKnown,
+    runs: [],
     ...facts,
   }
 }
 
 export function aPlate(id: string, parts: readonly string[], material: string | null): Plate {
-  return { id, at: here, job: { ...noJob, material }, after: [], parts }
+  return { id, at: here, job: { ...noJob, material }, after: [], parts, runs: [] }
 }
 
 export function aCutter(id: string, facts: Partial<Cutter> = {}): Cutter {
@@ -250,8 +280,11 @@ export function aMachine(id: string, rate: string | number): Machine {
     users: [],
     travel: null,
     spindle: new Map(),
+    numbers: new Map(),
     prints: null,
     deposits: null,
+    bed: null,
+    bottomLayers: null,
     note: null,
   }
 }
@@ -279,6 +312,10 @@ export function anOperation(
     features: [],
     facts: new Map(),
     numbers: new Map(),
+    cutting: null,
+    changeSeconds: 0,
+    timeFrom: 'stated',
+    worked: [],
     check: null,
     note: null,
     ...facts,
@@ -291,10 +328,12 @@ export function aSetup(operations: readonly Operation[], facts: Partial<SetupSte
     at: here,
     machine: null,
     hold: { kind: 'nothing' },
+    on: [],
     time: null,
     load: null,
     unload: null,
     zero: null,
+    clearance: null,
     who: [],
     people: 1,
     note: null,
@@ -336,6 +375,7 @@ export function aProject(facts: ProjectFacts): Project {
       description: null,
       qty: devices,
       currency: facts.currency ?? 'EUR',
+      general: null,
       start: parseDay('2026-02-02')!,
       wanted: null,
     },

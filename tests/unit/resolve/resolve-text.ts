@@ -9,10 +9,10 @@ import { memoryDisk } from '../source/memory-disk.ts'
 /** A project read from texts: what it resolves to and everything that was said. Needs: texts of the right shape. */
 export function resolveText(
   text: string,
-  more: Readonly<Record<string, string>> = {},
+  more: Readonly<Record<string, string | Uint8Array>> = {},
   date: string | null = null,
 ): { readonly project: Project; readonly diagnostics: readonly Diagnostic[] } {
-  const files = { 'project.yaml': text, ...more }
+  const files: Readonly<Record<string, string | Uint8Array>> = { 'project.yaml': text, ...more }
   const disk = memoryDisk(
     Object.fromEntries(Object.entries(files).map(([name, content]) => [`/bench/${name}`, content])),
   )

@@ -62,8 +62,11 @@ export function machine(id: string, open: Hours | null, capacity = 1, users: str
     users,
     travel: null,
     spindle: new Map(),
+    numbers: new Map(),
     prints: null,
     deposits: null,
+    bed: null,
+    bottomLayers: null,
     note: null,
   }
 }
@@ -103,6 +106,7 @@ export function project(facts: Partial<Project> = {}): Project {
       description: null,
       qty: 1,
       currency: 'EUR',
+      general: null,
       start: parseDay('2026-02-02')!,
       wanted: null,
     },

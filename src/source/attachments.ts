@@ -1,0 +1,79 @@
+import { dirname, resolve } from 'node:path'
+import { src } from '../diagnostics/catalogue/src.ts'
+import type {
+  ChoicePartSource,
+  MachinedWaySource,
+  PartSource,
+  PlacementsSource,
+} from './generated/project-types.ts'
+import { type Budget, bytesOf, type Reading, realPath, shownName } from './read-bytes.ts'
+import { isAbsolutePath } from './root.ts'
+import { entries, field, isMapSpot, type Spot } from './spot.ts'
+
+/** A file that a part names: a mesh, or a list of placements. */
+export interface Attached {
+  readonly shown: string
+  readonly bytes: Uint8Array
+}
+
+/** Bounds on meshes and lists. */
+const bounds = { fileBytes: 64_000_000, allBytes: 256_000_000 } as const
+
+/** Keys behind which a part names a file. */
+const keys = ['model', 'placements'] as const
+
+type Naming = Pick<MachinedWaySource, 'model'> & { readonly placements?: string | PlacementsSource }
+
+/**
+ * The files that parts name, by the name as written, each read once; whatever is wrong is reported where it is named.
+ * Needs: `path` is the absolute path of the project file, from whose folder names count.
+ */
+export function readAttachments(
+  parts: ReadonlyMap<string, Spot<PartSource>>,
+  { shown, path }: { readonly shown: string; readonly path: string },
+  reading: Reading,
+): ReadonlyMap<string, Attached> {
+  const budget: Budget = { ...reading, bounds, bytes: 0 }
+  const read = new Map<string, Attached | null>()
+  for (const spot of [...parts.values()].flatMap(waysOf).flatMap(namedIn)) {
+    const written = spot.text.trim()
+    if (read.has(written)) continue
+    if (isAbsolutePath(written)) {
+      reading.report(src.useAbsolute, spot.at, { file: written })
+      read.set(written, null)
+      continue
+    }
+    const use = {
+      shown: shownName(shown, written),
+      path: realPath(reading.disk, resolve(dirname(path), written)),
+      at: spot.at,
+    }
+    const bytes = bytesOf(budget, use)
+    read.set(written, bytes ? { shown: use.shown, bytes } : null)
+  }
+  return new Map([...read].flatMap(([name, file]) => (file ? [[name, file] as const] : [])))
+}
+
+/** A list longer than this is not shown beside a message. */
+const longestShown = 2_000_000
+
+/** The attached files that are texts, by name as shown, for the line at fault beside a message. */
+export function textsOf(attached: ReadonlyMap<string, Attached>): ReadonlyMap<string, string> {
+  const texts = [...attached.values()].filter(
+    ({ bytes }) => bytes.length <= longestShown && !bytes.includes(0),
+  )
+  return new Map(texts.map(({ shown, bytes }) => [shown, new TextDecoder().decode(bytes)]))
+}
+
+function waysOf(part: Spot<PartSource>): readonly Spot<Naming>[] {
+  const choices = field(part as Spot<ChoicePartSource>, 'choices')
+  return choices ? entries(choices).map(([, way]) => way as Spot<Naming>) : [part as Spot<Naming>]
+}
+
+function namedIn(way: Spot<Naming>): readonly Spot<string>[] {
+  return keys.flatMap((key) => {
+    const named = field(way, key)
+    if (!named) return []
+    return (isMapSpot(named) ? (field(named as Spot<PlacementsSource>, 'file') ?? []) : named) as Spot<string>
+  })
+}
