@@ -16,8 +16,10 @@ import type { TaskNetwork } from './model/tasks.ts'
 import { orderAssembly } from './planning/assembly/index.ts'
 import { planPurchase } from './planning/buying/index.ts'
 import { cautionsOf } from './planning/cautions/cautions-of.ts'
+import { addUpChains } from './planning/chains/add-up-chains.ts'
 import { computeMoney } from './planning/cost/index.ts'
 import { inspectionLines } from './planning/inspection/inspection-lines.ts'
+import { planJoins } from './planning/joins/plan-joins.ts'
 import { buildNetwork } from './planning/tasks/build-network.ts'
 import { readyTimes } from './planning/timing/ready-times.ts'
 import { scheduleNetwork } from './planning/timing/schedule-network.ts'
@@ -154,6 +156,8 @@ function planStage(laid: Laid, options: CompileOptions): Stage<Results | null> {
       sessions: plannedSessions(project, network, schedule),
       readyAt: readyTimes(project, network, schedule),
       inspection: inspectionLines(project),
+      joins: planJoins(project),
+      chains: addUpChains(project),
       cautions: cautionsOf(project),
     }
     proveOrFail(results)

@@ -204,7 +204,10 @@ function sayOrder({ proved, turns, toolChanges }: AssemblyOrder): string {
 }
 
 function bodyRows(results: Results, { plan, name, pieces, steps }: Checklist): readonly Row[] {
-  const back = noWayBack(plan, steps)
+  const joins = new Map(
+    results.joins.filter(({ assembly }) => assembly === plan.of).map((join) => [join.step, join]),
+  )
+  const back = noWayBack(plan, steps, joins)
   const all = results.cautions.assemblies.get(plan.of ?? '') ?? []
   const shown = new Set<object>()
   return steps.flatMap((step, at) => {
@@ -233,6 +236,7 @@ function bodyRows(results: Results, { plan, name, pieces, steps }: Checklist): r
       cautions,
       back: back.get(step.id) ?? null,
       inspection: lines,
+      join: joins.get(step.id) ?? null,
     })
   })
 }

@@ -22,7 +22,7 @@ export function assumptionsOf(results: Results): readonly Assumption[] {
     ...plansAsBuilt(project).flatMap(assumedTimes),
     ...unknownPrices(results),
     ...choicesTaken(project),
-    ...unsaid(project),
+    ...unsaid(results),
   ]
 }
 
@@ -89,18 +89,22 @@ function choicesTaken(project: Project): readonly Assumption[] {
   )
 }
 
-function unsaid(project: Project): readonly Assumption[] {
-  const vendors = [...project.vendors.values()].map(
-    ({ id, order, receive, at }): Assumption => ({
-      kind: 'counted',
-      about: id,
-      says: `counts ${order.text} to order, ${receive.text} to unpack and check`,
-      mend: 'write `order:` and `receive:` on the vendor',
-      at,
-    }),
-  )
+function unsaid({ project, network, purchase }: Results): readonly Assumption[] {
+  const vendorsUsed = new Set(purchase.carts.map(({ vendor }) => vendor))
+  const machinesUsed = new Set(network.tasks.map(({ machine }) => machine))
+  const vendors = [...project.vendors.values()]
+    .filter(({ id }) => vendorsUsed.has(id))
+    .map(
+      ({ id, order, receive, at }): Assumption => ({
+        kind: 'counted',
+        about: id,
+        says: `counts ${order.text} to order, ${receive.text} to unpack and check`,
+        mend: 'write `order:` and `receive:` on the vendor',
+        at,
+      }),
+    )
   const machines = [...project.machines.values()]
-    .filter(({ hours }) => hours === null)
+    .filter(({ id, hours }) => hours === null && machinesUsed.has(id))
     .map(
       ({ id, at }): Assumption => ({
         kind: 'counted',

@@ -1,10 +1,13 @@
+import type Fraction from 'fraction.js'
 import { dayOf, formatDay, formatInstant } from '../base/clock.ts'
 import { type Cents, decimal } from '../base/money.ts'
-import { exactText } from '../base/rounding.ts'
+import { exactText, toDecimals } from '../base/rounding.ts'
 import { plansAsBuilt } from '../model/assembly-plans.ts'
 import type { Cause, Share, Total } from '../model/money.ts'
 import type { Results } from '../model/results.ts'
 import type { Cell, Sheet } from './cells.ts'
+import { reportChains } from './report-chains.ts'
+import { reportJoin } from './report-join.ts'
 import type {
   Amount,
   ReportAssembly,
@@ -16,6 +19,7 @@ import type {
   ReportTable,
   ReportTask,
 } from './report-model.ts'
+import { reportOperations } from './report-operations.ts'
 import { sayBecause, sayLink } from './say-because.ts'
 import { sayGap } from './say-gap.ts'
 import type { Told } from './sheets.ts'
@@ -42,6 +46,7 @@ export function buildReport(told: Told, sheets: readonly Sheet[]): ReportModel {
     cost: costOf(results),
     parts: partsOf(results),
     carts: cartsOf(results),
+    making: reportOperations(results),
     tasks: tasksOf(results),
     drivingChain: schedule.drivingChain.map((step) => ({
       task: step.task,
@@ -66,6 +71,7 @@ export function buildReport(told: Told, sheets: readonly Sheet[]): ReportModel {
       })),
     })),
     inspection: results.inspection.map(({ at: _, method: __, ...line }) => line),
+    chains: reportChains(results),
     findings: told.findings.map(({ code, level, at, says, mend }) => ({
       code,
       level,
@@ -118,6 +124,7 @@ function costOf({ money, project }: Results): ReportCost {
 function partsOf({ project, readyAt }: Results): readonly ReportPart[] {
   return [...project.parts.values()].map((part) => {
     const { perDevice, needed, spares, fromStock, toGet } = project.demand.get(part.id)!
+    const mesh = part.way.kind === 'assembly' ? null : part.way.mesh
     return {
       name: part.id,
       kind: part.way.kind,
@@ -129,8 +136,16 @@ function partsOf({ project, readyAt }: Results): readonly ReportPart[] {
       toGet,
       plate: part.way.kind === 'printed' ? part.way.plate : null,
       ready: formatInstant(readyAt.get(part.id)!),
+      mass: part.mass ? Number(part.mass.value.valueOf().toPrecision(6)) : null,
+      measured: [...(mesh?.worked ?? []), ...part.massWorked],
     }
   })
+}
+
+/** An exact price; of a board sold by the panel, which may have no end, eight decimals. */
+function priceText(price: Fraction): string {
+  const exact = exactText(price)
+  return exact.includes('/') ? toDecimals(price, 8) : exact
 }
 
 function cartsOf(results: Results): readonly ReportCart[] {
@@ -152,7 +167,7 @@ function cartsOf(results: Results): readonly ReportCart[] {
         title: line.title,
         needed: line.needed,
         quantity: line.quantity,
-        unitPrice: line.unitPrice ? exactText(line.unitPrice) : null,
+        unitPrice: line.unitPrice ? priceText(line.unitPrice) : null,
         currency: line.offer.currency,
         landed: said(line.landed),
       })),
@@ -205,7 +220,7 @@ function tasksOf(results: Results): readonly ReportTask[] {
   })
 }
 
-function assemblyOf({ project, orders }: Results): readonly ReportAssembly[] {
+function assemblyOf({ project, orders, joins }: Results): readonly ReportAssembly[] {
   return plansAsBuilt(project).flatMap((plan) => {
     const order = orders.get(plan.of ?? '')
     if (!order?.order) return []
@@ -221,6 +236,7 @@ function assemblyOf({ project, orders }: Results): readonly ReportAssembly[] {
           put: steps.get(id)!.put?.part ?? null,
           count: steps.get(id)!.put?.count ?? null,
           after: order.links.filter(({ after }) => after === id).map(({ before }) => before),
+          join: reportJoin(joins, plan.of, id),
         })),
       },
     ]

@@ -22,6 +22,11 @@ export function limitCell(
   return number(value, digits, unit, more)
 }
 
+/** What is asked for, with what its limits are of where the requirement does not tell. */
+export function sayRequirement({ requirement, limitsOf }: InspectionLine): string {
+  return limitsOf === null ? requirement : `${requirement} (${limitsOf})`
+}
+
 /** Limits in words: `7.95 to 8.05 mm`; empty where there are none in figures. */
 export function sayLimits({ lower, upper, unit }: InspectionLine): string {
   const behind = unit === null ? '' : ` ${unit}`

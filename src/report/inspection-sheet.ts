@@ -1,8 +1,9 @@
 import type { InspectionLine } from '../model/results.ts'
 import type { Block, Cell, Column, Expression, Row } from './cells.ts'
+import { chainBlocks } from './chain-blocks.ts'
 import { allOf, choose, isEmpty, words } from './expressions.ts'
 import { footOf } from './foot-of.ts'
-import { limitCell } from './inspection-cells.ts'
+import { limitCell, sayRequirement } from './inspection-cells.ts'
 import { blank, count, line, ref, text, tick, writeHere } from './make-cells.ts'
 import type { SheetMaker, Told } from './sheets.ts'
 
@@ -27,7 +28,7 @@ const columns: readonly Column[] = [
 export const inspectionSheet: SheetMaker = (told) => ({
   name: 'Inspection',
   widths: columns.map(({ width }) => width),
-  blocks: [top(told), record(told.results.inspection)],
+  blocks: [top(told), record(told.results.inspection), ...chainBlocks(told.results.chains)],
   orientation: 'landscape',
   freeze: told.results.inspection.length > 0 ? { block: 'record', columns: 0 } : null,
   guarded: true,
@@ -93,7 +94,7 @@ function pieceRow(one: InspectionLine, piece: number, said: string): Row {
       count(one.number),
       text(one.of),
       text(one.feature),
-      text(one.requirement),
+      text(sayRequirement(one)),
       limitCell(one, 'lower', null, { name: name('lower') }),
       limitCell(one, 'upper', null, { name: name('upper') }),
       text(one.unit ?? ''),

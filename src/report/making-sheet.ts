@@ -4,7 +4,7 @@ import type { PlanTask } from '../model/tasks.ts'
 import { cautionRows } from './caution-rows.ts'
 import type { Block, Cell, Column, Row, Section } from './cells.ts'
 import { footOf } from './foot-of.ts'
-import { limitCell } from './inspection-cells.ts'
+import { limitCell, sayRequirement } from './inspection-cells.ts'
 import { blank, line, text, writeHere } from './make-cells.ts'
 import { type Planned, plannedFor, sayDays, sayEach } from './planned-days.ts'
 import { printRows, printTasks } from './print-rows.ts'
@@ -15,18 +15,20 @@ import type { SheetMaker, Told } from './sheets.ts'
 
 const columns: readonly Column[] = [
   { head: 'No.', width: 6 },
-  { head: 'Do', width: 24 },
-  { head: 'How', width: 44 },
-  { head: 'Time', width: 17 },
-  { head: 'Planned', width: 16 },
+  { head: 'Do', width: 19 },
+  { head: 'Set', width: 15 },
+  { head: 'How', width: 42 },
+  { head: 'Time', width: 13 },
+  { head: 'Planned', width: 15 },
   { head: 'Done', width: 10, align: 'center' },
 ]
 const measured: readonly Column[] = [
   { head: 'No.', width: 6 },
-  { head: 'Feature', width: 24 },
-  { head: 'Requirement', width: 44 },
-  { head: 'Lower', width: 17, align: 'right' },
-  { head: 'Upper', width: 16, align: 'right' },
+  { head: 'Feature', width: 19 },
+  { head: 'Piece', width: 15 },
+  { head: 'Requirement', width: 42 },
+  { head: 'Lower', width: 13, align: 'right' },
+  { head: 'Upper', width: 15, align: 'right' },
   { head: 'Measured', width: 10 },
 ]
 const wide = columns.length
@@ -76,7 +78,7 @@ function contents({ results }: Told, sheets: readonly RouteSheet[]): readonly Bl
       ruled: true,
       cells: [
         text(title, { span: 2, link: name }),
-        text(pieces),
+        text(pieces, { span: 2 }),
         text(planned ? sayDays(planned) : '', { span: 3 }),
       ],
     }),
@@ -84,7 +86,7 @@ function contents({ results }: Told, sheets: readonly RouteSheet[]): readonly Bl
   const head: Row = {
     cells: [
       text('Route sheet', { span: 2, role: 'head' }),
-      text('How many', { role: 'head' }),
+      text('How many', { span: 2, role: 'head' }),
       text('Planned', { span: 3, role: 'head' }),
     ],
   }
@@ -116,7 +118,7 @@ function plateSheets({ results }: Told): readonly RouteSheet[] {
       {
         name,
         title,
-        says: `${pieces} pieces of ${loads.length} parts on one plate`,
+        says: `${pieces} pieces of ${loads.length} parts ${plate.runs.length > 1 ? `in ${plate.runs.length} jobs` : 'on one plate'}`,
         planned: plannedFor(results, mine),
         blocks: [
           {
@@ -229,13 +231,14 @@ function measuredRows(one: InspectionLine): readonly Row[] {
   const how = one.method === null ? '' : `; check: ${one.method}`
   return Array.from({ length: many ? 1 : one.pieces }, (_, at): Row => {
     const piece = many ? `all ${one.pieces} pieces` : `piece ${at + 1} of ${one.pieces}`
-    const says = `${one.requirement}${how}${one.pieces === 1 ? '' : ` (${piece})`}`
+    const says = `${sayRequirement(one)}${how}`
     const place: Cell = many ? text('see Inspection', { role: 'note' }) : writeHere()
     return {
       cells: [
         at === 0 ? text(`${one.number}`) : blank(),
-        text(one.feature),
-        text(at === 0 ? says : piece),
+        at === 0 ? text(one.feature) : blank(),
+        text(one.pieces === 1 ? '' : piece),
+        at === 0 ? text(says) : blank(),
         limitCell(one, 'lower', one.unit),
         limitCell(one, 'upper', one.unit),
         place,

@@ -1,4 +1,5 @@
 import type { AssemblyPlan, Step } from '../model/assembly.ts'
+import type { Join } from '../model/joins.ts'
 
 const destroys: Readonly<Partial<Record<NonNullable<Step['method']>, string>>> = {
   glue: 'glued',
@@ -8,20 +9,30 @@ const destroys: Readonly<Partial<Record<NonNullable<Step['method']>, string>>> =
 }
 
 /** How a step's joint comes apart only by harm, or with care; `null`: it comes apart as it went together. */
-function sayJoint(step: Step): string | null {
+function sayJoint(step: Step, join: Join | undefined): string | null {
   const joint = step.method === null ? undefined : destroys[step.method]
   if (joint) return `No way back: once ${joint}, it comes apart only by destroying it.`
-  if (step.method === 'press' && !step.light)
+  if (step.method === 'press' && !isLight(step, join))
     return 'No way back: a heavy press comes apart only by destroying it.'
   if (step.method === 'press' || step.method === 'snap') return 'Comes apart again only with care.'
   return step.locker ? 'Thread locker: comes apart again only with care.' : null
+}
+
+/** A press is heavy unless it is said to be light, or its fit may leave clearance. */
+function isLight({ light, lightSaid }: Step, join: Join | undefined): boolean {
+  if (lightSaid || !join?.fit) return light
+  return join.fit.kind !== 'interference'
 }
 
 /**
  * What cannot be undone after each step of a list, in the order of doing: joints that undoing destroys, and the last
  * open side of a body shut. Empty where all can.
  */
-export function noWayBack(plan: AssemblyPlan, order: readonly Step[]): ReadonlyMap<string, string> {
+export function noWayBack(
+  plan: AssemblyPlan,
+  order: readonly Step[],
+  joins: ReadonlyMap<string, Join>,
+): ReadonlyMap<string, string> {
   const open = new Map([...plan.openings].map(([body, sides]) => [body, new Set(sides)]))
   const said = new Map<string, string>()
   for (const step of order) {
@@ -31,7 +42,7 @@ export function noWayBack(plan: AssemblyPlan, order: readonly Step[]): ReadonlyM
     const last = shut.map(
       (body) => `Point of no return: ${body} has no open side after this; look inside first.`,
     )
-    const words = [...last, sayJoint(step)].filter((one) => one !== null).join(' ')
+    const words = [...last, sayJoint(step, joins.get(step.id))].filter((one) => one !== null).join(' ')
     if (words !== '') said.set(step.id, words)
   }
   return said

@@ -3,9 +3,10 @@ import type { PrintJob } from '../model/project.ts'
 import type { Results } from '../model/results.ts'
 import type { PlanTask } from '../model/tasks.ts'
 import type { Row } from './cells.ts'
-import { sayMinutes, text, tick } from './make-cells.ts'
+import { blank, sayMinutes, text, tick } from './make-cells.ts'
 import { plannedFor, sayDays } from './planned-days.ts'
-import { sayRange, sentences } from './say-time.ts'
+import { runOfTask } from './run-of-task.ts'
+import { sayCount, sayRange, sentences } from './say-time.ts'
 
 /** The tasks of a print job in their order: of a plate, or of a part printed alone. */
 export function printTasks(
@@ -29,6 +30,21 @@ const does: Readonly<Record<string, string>> = {
   cure: 'Cure',
 }
 
+/** What lies on a run and how it grows: at its start which of several it is, at its print layers and material. */
+function sayRun(results: Results, task: PlanTask, stage: 'load' | 'run'): readonly (string | null)[] {
+  const found = runOfTask(results.project, task)
+  if (!found) return []
+  const { run, at, of } = found
+  if (stage === 'load') {
+    const lying = run.loads.map(({ part, pieces }) => sayCount(part, pieces)).join(', ')
+    return of > 1 ? [`job ${at + 1} of ${of}: ${lying}`] : []
+  }
+  const high = run.heightMm === null ? null : `${Number(run.heightMm.toPrecision(3))} mm high`
+  const layers = run.layers === null ? null : `${run.layers} layers`
+  const growing = [layers, high].filter((one) => one !== null).join(', ')
+  return [growing === '' ? null : growing, run.worked.find((line) => line.startsWith('material of')) ?? null]
+}
+
 /** A row for each stage of a print job; the first says what goes on. */
 export function printRows(results: Results, job: PrintJob, tasks: readonly PlanTask[]): readonly Row[] {
   return tasks.map((task, at): Row => {
@@ -39,6 +55,7 @@ export function printRows(results: Results, job: PrintJob, tasks: readonly PlanT
       task.machine === null ? null : `on ${task.machine}`,
       stage === 'load' && job.material !== null ? `material: ${job.material}` : null,
       range && `time ${range}`,
+      ...(stage === 'load' || stage === 'run' ? sayRun(results, task, stage) : []),
       task.attention === 'none'
         ? 'nobody needed'
         : task.attention === 'nearby'
@@ -49,6 +66,7 @@ export function printRows(results: Results, job: PrintJob, tasks: readonly PlanT
       cells: [
         text(`${at + 1}`),
         text(does[stage] ?? stage, { role: 'strong' }),
+        blank(),
         text(says),
         text(sayMinutes(task.minutes), { indent: 1 }),
         text(planned ? sayDays(planned) : ''),

@@ -27,6 +27,7 @@ export interface ReportModel {
   readonly parts: readonly ReportPart[]
   readonly carts: readonly ReportCart[]
   readonly tasks: readonly ReportTask[]
+  readonly making: readonly ReportOperation[]
   readonly drivingChain: readonly ReportChainStep[]
   readonly criticalChains: readonly (readonly string[])[]
   /** How many critical chains there are in all, as text: it may be large. */
@@ -34,6 +35,7 @@ export interface ReportModel {
   readonly assembly: readonly ReportAssembly[]
   readonly sessions: readonly ReportSession[]
   readonly inspection: readonly ReportInspection[]
+  readonly chains: readonly ReportChain[]
   readonly findings: readonly ReportFinding[]
   readonly tables: readonly ReportTable[]
 }
@@ -73,6 +75,10 @@ export interface ReportPart {
   /** The print job it shares with others; `null`: none. */
   readonly plate: string | null
   readonly ready: string
+  /** Grams of one; `null`: not known. */
+  readonly mass: number | null
+  /** Sums behind its mesh and a mass that nobody stated. */
+  readonly measured: readonly string[]
 }
 
 /** One order to one vendor. */
@@ -128,6 +134,26 @@ export interface ReportTask {
   readonly waitsFor: readonly { readonly task: string; readonly says: string }[]
 }
 
+/** One operation of a route, with what was worked out for it. */
+export interface ReportOperation {
+  readonly part: string
+  /** Step of the route, counted from 1; 0: the print, or the bare board. */
+  readonly step: number
+  readonly process: string
+  readonly machine: string | null
+  readonly cutter: string | null
+  /** Mean seconds for one piece, or for the lot; `null`: not known. */
+  readonly seconds: number | null
+  readonly timeFrom: string
+  readonly rpm: number | null
+  /** Millimetres per minute. */
+  readonly feed: number | null
+  /** Watts at the cut, an estimate. */
+  readonly power: number | null
+  readonly worked: readonly string[]
+  readonly assumed: readonly string[]
+}
+
 /** One step of the chain that sets the finish. */
 export interface ReportChainStep {
   readonly task: string
@@ -151,7 +177,60 @@ export interface ReportAssembly {
     readonly put: string | null
     readonly count: number | null
     readonly after: readonly string[]
+    /** What meets in it; `null`: nothing is known. */
+    readonly join: ReportJoin | null
   }[]
+}
+
+/** Two features that meet in a step, and what follows from it. */
+export interface ReportJoin {
+  readonly sort: string
+  /** `part.feature` and its text. */
+  readonly first: { readonly of: string; readonly text: string }
+  readonly second: { readonly of: string; readonly text: string }
+  readonly written: boolean
+  /** Micrometres of diameter, below 0 where metal overlaps. */
+  readonly fit: {
+    readonly kind: string
+    readonly largestClearance: number
+    readonly smallestClearance: number
+  } | null
+  /** Newtons, megapascals and newton metres, least and most. */
+  readonly press: {
+    readonly force: readonly number[]
+    readonly pressure: readonly number[]
+    readonly torque: readonly number[]
+    readonly hoop: readonly number[]
+  } | null
+  readonly says: readonly string[]
+  readonly worked: readonly string[]
+  readonly assumed: readonly string[]
+}
+
+/** A dimension chain added up, in millimetres. */
+export interface ReportChain {
+  readonly name: string
+  /** As typed. */
+  readonly must: string
+  readonly mustLeast: number
+  readonly mustMost: number
+  readonly middle: number
+  readonly worstLeast: number
+  readonly worstMost: number
+  readonly statisticalLeast: number
+  readonly statisticalMost: number
+  /** Share of drawn devices outside, 0 to 1. */
+  readonly outside: number
+  readonly drawn: number
+  readonly holds: string
+  readonly links: readonly {
+    readonly of: string
+    readonly factor: number
+    readonly least: number
+    readonly most: number
+    readonly share: number
+  }[]
+  readonly worked: readonly string[]
 }
 
 /** One unbroken stretch of work of one person. */
@@ -176,6 +255,7 @@ export interface ReportInspection {
   readonly lower: number | null
   readonly upper: number | null
   readonly unit: string | null
+  readonly limitsOf: string | null
   readonly pieces: number
 }
 

@@ -2,6 +2,7 @@ import type { ThreePoint } from '../base/three-point.ts'
 import type { Hold, Operation, Part, Project, RouteStep, SetupStep } from '../model/project.ts'
 import type { Cell, Row } from './cells.ts'
 import { blank, text, tick } from './make-cells.ts'
+import { sayCutting, saySettings, setKeys } from './say-cutting.ts'
 import { sayPrice } from './say-price.ts'
 import { sayTarget } from './say-target.ts'
 import { sayRange, sayTime, sentences } from './say-time.ts'
@@ -31,20 +32,45 @@ export function routeRows(stand: RouteStand, step: RouteStep): readonly Row[] {
   return [workRow(stand, step.operation), ...lotsRow(stand)]
 }
 
-function row(number: string, what: Cell, how: string, time: string, planned: string): Row {
-  return { cells: [text(number), what, text(how), text(time, { indent: 1 }), text(planned), tick()] }
+interface Said {
+  readonly number: string
+  readonly what: Cell
+  /** What to set on the machine. */
+  readonly set?: string
+  readonly how: string
+  readonly time: string
+  readonly planned: string
+}
+
+function row({ number, what, set = '', how, time, planned }: Said): Row {
+  return {
+    cells: [text(number), what, text(set), text(how), text(time, { indent: 1 }), text(planned), tick()],
+  }
 }
 
 function setupRows(stand: RouteStand, step: SetupStep): readonly Row[] {
   const { number } = stand
   const what = text(`Set up${step.machine === null ? '' : `: ${step.machine}`}`, { role: 'strong' })
   const head = {
-    ...row(`${number}`, what, sayClamping(stand.project, step), once(step.time), stand.planned),
+    ...row({
+      number: `${number}`,
+      what,
+      how: sayClamping(stand.project, step),
+      time: once(step.time),
+      planned: stand.planned,
+    }),
     keep: true,
   }
   const operations = step.operations.map((operation, at): Row => {
     const name = text(titleOf(operation), { indent: 1 })
-    return row(`${number}.${at + 1}`, name, sayOperation(stand.part, operation), timeOf(operation), '')
+    return row({
+      number: `${number}.${at + 1}`,
+      what: name,
+      set: saySettings(operation),
+      how: sayOperation(stand.part, operation),
+      time: timeOf(operation),
+      planned: '',
+    })
   })
   return [head, ...operations, ...lotsRow(stand)]
 }
@@ -58,7 +84,7 @@ const timeOf = ({ time, each }: Operation): string =>
 function lotsRow({ lots }: RouteStand): readonly Row[] {
   if (lots < 2) return []
   const boxes = Array.from({ length: lots }, (_, at) => `☐ ${at + 1}`).join('   ')
-  return [{ cells: [blank(), text(`Lots done:   ${boxes}`, { span: 5 })] }]
+  return [{ cells: [blank(), text(`Lots done:   ${boxes}`, { span: 6 })] }]
 }
 
 function titleOf(operation: Operation): string {
@@ -117,15 +143,18 @@ function sayFeatures(part: Part, names: readonly string[]): string | null {
 
 function sayOperation(part: Part, operation: Operation): string {
   const facts = [...operation.facts]
-    .filter(([key]) => key !== 'what')
+    .filter(([key]) => key !== 'what' && !setKeys.has(key))
     .map(([key, said]) => sayFact(key, said))
+  const computed = sayCutting(operation)
   return sentences(
     operation.cutter === null ? null : `cutter ${operation.cutter}`,
     sayFeatures(part, operation.features),
     facts.length === 0 ? null : facts.join(', '),
+    computed.length === 0 ? null : `worked out: ${computed.join(', ')}`,
     operation.tool === null ? null : `tool: ${operation.tool.text}`,
     operation.fixture === null ? null : `in the fixture ${operation.fixture}`,
     sayRange(operation.time) && `time ${sayRange(operation.time)}`,
+    operation.changeSeconds > 0 ? `changing the cutter is in the time, ${operation.changeSeconds} s` : null,
     operation.pausable ? stay[operation.attention] : `${stay[operation.attention]}, without a break`,
     operation.check === null ? null : `check: ${operation.check}`,
     operation.note,
@@ -140,7 +169,7 @@ function workRow(stand: RouteStand, operation: Operation): Row {
     operation.machine === null ? null : `machine: ${operation.machine}`,
   )
   const name = text(titleOf(operation), { role: 'strong' })
-  return row(`${number}`, name, says, timeOf(operation), planned)
+  return row({ number: `${number}`, what: name, how: says, time: timeOf(operation), planned })
 }
 
 function outsideRow(stand: RouteStand, step: Extract<RouteStep, { kind: 'outside' }>): Row {
@@ -156,5 +185,5 @@ function outsideRow(stand: RouteStand, step: Extract<RouteStep, { kind: 'outside
     offer.note,
   )
   const name = text('Send out', { role: 'strong' })
-  return row(`${stand.number}`, name, says, 'away', stand.planned)
+  return row({ number: `${stand.number}`, what: name, how: says, time: 'away', planned: stand.planned })
 }

@@ -50,6 +50,7 @@ export function routeSheetHead(results: Results, part: Part, span: number): read
     ...pair('Role', part.role === 'device' ? '' : `${part.role}, counted once for the project`, span),
     ...pair('Material', material.join(', '), span),
     ...pair('Model', way.kind === 'assembly' ? '' : (way.model ?? ''), span),
+    ...pair('Panel', way.kind === 'board' && way.panel ? `${way.panel.boards} boards on one` : '', span),
     ...pair('Soldered on', places, span),
     ...pair('How many', sayPieces(results, part), span),
     ...pair('All finished', at === undefined ? '' : sayInstant(at), span),

@@ -1,4 +1,4 @@
-import type { BoardWay, Demand, Part, Project, Size, Way } from '../model/project.ts'
+import type { BoardWay, BoughtWay, Demand, Part, Project, Size, Way } from '../model/project.ts'
 
 /** How a part comes to be, in plain words. */
 export const kindWords: Readonly<Record<Way['kind'], string>> = {
@@ -49,11 +49,14 @@ export function saySource({ way }: Part, demand: Demand): string {
 }
 
 /** What describes a part: as written, and what a board or a drawing adds. */
-export function sayTechnical({ description, drawing, way, mass }: Part): string {
+export function sayTechnical({ description, drawing, way, mass, massWorked }: Part): string {
   const board = way.kind === 'board' ? sayBoard(way) : []
   const sheet = drawing === null ? [] : [`drawing ${drawing}`]
   const all = [...(description === null ? [] : [description]), ...board, ...sheet]
-  return [...all, ...(mass === null ? [] : [mass.text])].join(', ')
+  return [
+    ...all,
+    ...(mass === null ? [] : [massWorked.length > 0 ? `about ${mass.text}, worked out` : mass.text]),
+  ].join(', ')
 }
 
 function sayBoard({ outline, layers, thickness }: BoardWay): readonly string[] {
@@ -64,9 +67,18 @@ function sayBoard({ outline, layers, thickness }: BoardWay): readonly string[] {
   ].filter((each) => each !== null)
 }
 
+/** What is bought on top because soldering loses some. */
+function sayAttrition({ attrition }: BoughtWay): string | null {
+  if (!attrition) return null
+  const loss =
+    'pieces' in attrition ? `${attrition.pieces}` : `${Number((attrition.fraction * 100).toPrecision(3))} %`
+  return `${loss} more for what soldering loses`
+}
+
 /** Remarks of a part: note, way taken, tries. */
-export function sayRemark({ note, choice, tries }: Part): string {
+export function sayRemark({ note, choice, tries, way }: Part): string {
   const taken = choice ? `way taken: ${choice.taken} (not ${choice.left.join(', ')})` : null
   const tried = tries > 1 ? `${tries} started for each` : null
-  return [taken, tried, note].filter((each) => each !== null).join('; ')
+  const lost = way.kind === 'bought' ? sayAttrition(way) : null
+  return [taken, tried, lost, note].filter((each) => each !== null).join('; ')
 }

@@ -1,4 +1,5 @@
 import type { Step } from '../model/assembly.ts'
+import type { Join } from '../model/joins.ts'
 import type { InspectionLine, ShownCaution } from '../model/results.ts'
 import { sayCaution } from './caution-rows.ts'
 import type { Cell, Row } from './cells.ts'
@@ -24,6 +25,8 @@ export interface StepStand {
   readonly cautions: readonly ShownCaution[]
   readonly back: string | null
   readonly inspection: readonly InspectionLine[]
+  /** What meets in it; `null`: nothing is known. */
+  readonly join: Join | null
 }
 
 /** Columns of boxes for so many pieces. */
@@ -41,6 +44,7 @@ export function stepRows(stand: StepStand): readonly Row[] {
   const own = step.cautions.map((words) => over(`Mind: ${words}`, 'caution'))
   const usual = stand.cautions.map((one) => over(sayCaution(one), 'caution'))
   const after = [
+    ...(stand.join?.says ?? []).map((words) => over(words, 'body')),
     ...(stand.back === null ? [] : [over(stand.back, 'strong')]),
     ...checkRows(stand, boxes),
     ...manyBoxes(stand, wide),

@@ -1,5 +1,9 @@
 /** Every project that is shipped under `projects/`, by its path from the root; each has a golden. */
-export const shippedProjects: readonly string[] = ['projects/optical-chopper/optical-chopper.yaml']
+export const shippedProjects: readonly string[] = [
+  'projects/optical-chopper/optical-chopper.yaml',
+  'projects/dosing-pump/dosing-pump.yaml',
+  'projects/worked-numbers/worked-numbers.yaml',
+]
 
 /** The project file of every template, by its path from the root; each plans without an error or a warning. */
 export const shippedTemplates: readonly string[] = [

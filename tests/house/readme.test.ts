@@ -1,7 +1,7 @@
 import { existsSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
-import { plan } from '../../src/compile.ts'
+import { plan, planReport } from '../../src/compile.ts'
 import { messageOf } from '../../src/diagnostics/catalogue.ts'
 import { root } from './source-files.ts'
 
@@ -22,6 +22,14 @@ describe('the README', () => {
       expect(planned.results).not.toBe(null)
     },
   )
+
+  it('shows sums that the program prints', () => {
+    const told = planReport('projects/worked-numbers/worked-numbers.yaml', { folder: root, effort: 2 })
+    const printed = new Set(told.report!.making.flatMap(({ worked }) => worked))
+    const sums = [...text.matchAll(/^\| `[a-z ]+`.* \| `([^`]+)` \|$/gm)].map(([, sum]) => sum ?? '')
+    expect(sums.length).toBeGreaterThanOrEqual(14)
+    expect(sums.filter((sum) => !printed.has(sum))).toEqual([])
+  })
 
   it('names only commands, codes and files that are there', () => {
     const commands = [...text.matchAll(/\bfettle (new|check|plan|why|explain)\b/g)].map(([, name]) => name)

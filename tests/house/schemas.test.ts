@@ -48,11 +48,17 @@ const words: Readonly<Record<string, RegExp>> = {
   money: /\bmoney\b|\bcurrency\b/i,
   'money per time': /money per hour/i,
   ratio: /\bratio\b/i,
+  current: /\bcurrent\b/i,
+  temperature: /\btemperature\b/i,
   torque: /\btorque\b/i,
   power: /\bpower\b/i,
   speed: /length per time/i,
   'rotational speed': /\brpm\b/i,
   'volume per time': /volume per time/i,
+  'area per time': /area per time/i,
+  angle: /\bangle\b/i,
+  'rotational speed or speed': /\brpm\b.*length per time/i,
+  'speed or length per turn': /length per time.*length per turn/i,
 }
 
 describe('the schemas', () => {

@@ -39,10 +39,63 @@ function partLines({ parts, cost }: ReportModel, thing: string): readonly string
   const share = cost.byPart.find(({ id }) => id === thing)
   return [
     `  ${part.kind}: ${part.needed} needed${part.spares > 0 ? `, ${part.spares} spare` : ''}${part.fromStock > 0 ? `, ${part.fromStock} on the shelf` : ''}, ${part.toGet} to get; all here ${time(part.ready)}`,
+    ...part.measured.map((line) => `    ${line}`),
     ...(share
       ? [`  charged ${share.amount} ${cost.currency}${share.unknown ? ' and what is unknown' : ''}`]
       : []),
   ]
+}
+
+/** A bare board has sums but no time of its own. */
+function sayTime(step: number, seconds: number | null, from: string): string {
+  if (seconds === null) return step === 0 ? 'worked out' : `no time, ${from}`
+  return `${Math.round(seconds)} s, ${from}`
+}
+
+/** How each cut of a part was worked out, sum by sum. */
+function makingLines({ making }: ReportModel, thing: string): readonly string[] {
+  return making
+    .filter(({ part, worked }) => part === thing && worked.length > 0)
+    .flatMap(({ step, process, cutter, seconds, timeFrom, worked, assumed }) => [
+      `  ${step === 0 ? '' : `step ${step}, `}${process}${cutter === null ? '' : ` with ${cutter}`}: ${sayTime(step, seconds, timeFrom)}`,
+      ...worked.map((line) => `    ${line}`),
+      ...assumed.map((line) => `    taken: ${line}`),
+    ])
+}
+
+/** What meets in a step, or on a part, and how it was worked out. */
+function joinLines({ assembly }: ReportModel, thing: string): readonly string[] {
+  const steps = assembly.flatMap((one) => one.steps)
+  return steps
+    .filter(({ step }) => step === thing)
+    .flatMap(({ join }) =>
+      join
+        ? [
+            ...join.says.map((line) => `  ${line}`),
+            ...join.worked.map((line) => `    ${line}`),
+            ...join.assumed.map((line) => `    taken: ${line}`),
+          ]
+        : [],
+    )
+}
+
+const mm = (value: number): string => `${Number(value.toFixed(4)) + 0}`
+const percent = (share: number): string => `${Number((100 * share).toPrecision(2))} %`
+
+/** A dimension chain: what it comes to three ways, and how much each dimension makes of the spread. */
+function chainLines({ chains }: ReportModel, thing: string): readonly string[] {
+  return chains
+    .filter(({ name }) => name === thing)
+    .flatMap((chain) => [
+      `  must be ${chain.must}: ${mm(chain.mustLeast)} to ${mm(chain.mustMost)} mm; holds: ${chain.holds}`,
+      `  worst case ${mm(chain.worstLeast)} to ${mm(chain.worstMost)} mm`,
+      `  by the odds ${mm(chain.statisticalLeast)} to ${mm(chain.statisticalMost)} mm; of ${chain.drawn} drawn ${percent(chain.outside)} outside`,
+      ...chain.links.map(
+        ({ of, factor, least, most, share }) =>
+          `    ${factor > 0 ? '+' : ''}${factor} x ${of}: ${mm(least)} to ${mm(most)} mm, ${percent(share)} of the spread`,
+      ),
+      ...chain.worked.map((line) => `    ${line}`),
+    ])
 }
 
 function cartLines({ carts, cost }: ReportModel, thing: string): readonly string[] {
@@ -58,12 +111,12 @@ function cartLines({ carts, cost }: ReportModel, thing: string): readonly string
     ])
 }
 
-function namesIn({ tasks, carts, parts }: ReportModel): readonly string[] {
+function namesIn({ tasks, carts, parts, chains }: ReportModel): readonly string[] {
   const named = tasks.flatMap(({ part, step, work, plate, assembly, machine, people }) => [
     ...[part, step, work, plate, assembly, machine],
     ...people,
   ])
-  return [...named, ...carts.map(({ id }) => id), ...parts.map(({ name }) => name)].filter(
+  return [...named, ...carts.map(({ id }) => id), ...[...parts, ...chains].map(({ name }) => name)].filter(
     (name) => name !== null,
   )
 }
@@ -72,6 +125,9 @@ function namesIn({ tasks, carts, parts }: ReportModel): readonly string[] {
 export function whyText(report: ReportModel, thing: string): WhyAnswer {
   const lines = [
     ...partLines(report, thing),
+    ...makingLines(report, thing),
+    ...joinLines(report, thing),
+    ...chainLines(report, thing),
     ...cartLines(report, thing),
     ...tasksAbout(report, thing).flatMap((task) => taskLines(report, task)),
   ]
@@ -80,6 +136,6 @@ export function whyText(report: ReportModel, thing: string): WhyAnswer {
   const says =
     near.length > 0
       ? `did you mean ${nameList(near, 'or')}?`
-      : 'name a part, step, work, plate, cart, person, machine or task of the project'
+      : 'name a part, step, work, plate, cart, person, machine, chain or task of the project'
   return { kind: 'unknown', says: `there is nothing called \`${thing}\`; ${says}` }
 }

@@ -1,33 +1,30 @@
 import type { Place } from '../../base/place.ts'
+import { featuresOf } from '../../model/features.ts'
 import type { Part, Project, Routed } from '../../model/project.ts'
 import type { InspectionLine } from '../../model/results.ts'
-import { readLimits } from '../../trade/tolerance-text.ts'
+import { type Gauged, gaugedLimits } from './gauged-limits.ts'
 
 type Line = Omit<InspectionLine, 'number'>
 
 const routedOf = (part: Part): Routed | null => (part.way.kind === 'assembly' ? null : part.way)
 
-function line(
-  of: string,
-  feature: string,
-  requirement: string,
-  method: string | null,
-  pieces: number,
-  at: Place,
-): Line {
-  const limits = readLimits(requirement)
-  return {
-    of,
-    feature,
-    requirement,
-    lower: limits?.lower ?? null,
-    upper: limits?.upper ?? null,
-    unit: limits?.unit ?? null,
-    method,
-    pieces,
-    at,
-  }
+interface Asked {
+  readonly of: string
+  readonly feature: string
+  readonly requirement: string
+  readonly method: string | null
+  readonly pieces: number
+  readonly at: Place
 }
+
+function line(asked: Asked, limits: Gauged | null = null): Line {
+  const { lower = null, upper = null, unit = null, limitsOf = null } = limits ?? {}
+  return { ...asked, lower, upper, unit, limitsOf }
+}
+
+/** A text that is no feature of a part: its own limits alone count. */
+const plainText = (requirement: string): Gauged | null =>
+  gaugedLimits({ name: '', text: requirement, madeBy: null, general: null })
 
 /** Every feature of a part that is made or bought to it, with the check of the operation that makes or measures it. */
 function partLines(project: Project, part: Part): readonly Line[] {
@@ -39,12 +36,21 @@ function partLines(project: Project, part: Part): readonly Line[] {
   )
   const checkOf = (feature: string): string | null =>
     operations.find((one) => one.features.includes(feature) && one.check !== null)?.check ?? null
-  const features = routed.features.map((one) =>
-    line(part.id, one.name, one.text, checkOf(one.name), pieces, one.at),
+  const features = featuresOf(project, part.id).map((one) => {
+    const { name: feature, text: requirement, at } = one
+    const method = checkOf(feature)
+    return line({ of: part.id, feature, requirement, method, pieces, at }, gaugedLimits(one))
+  })
+  const checks = operations.flatMap(({ process, check, features: named, at }) =>
+    check === null || named.length > 0
+      ? []
+      : [
+          line(
+            { of: part.id, feature: process, requirement: check, method: null, pieces, at },
+            plainText(check),
+          ),
+        ],
   )
-  const checks = operations
-    .filter((one) => one.check !== null && one.features.length === 0)
-    .map((one) => line(part.id, one.process, one.check!, null, pieces, one.at))
   return [...features, ...checks]
 }
 
@@ -61,12 +67,11 @@ export function inspectionLines(project: Project): readonly InspectionLine[] {
       const found = [step.test, step.check].filter((one) => one !== null)
       return found.map((requirement) =>
         line(
-          of,
-          step.test === requirement ? 'test' : step.id,
-          requirement,
-          step.tool?.text ?? null,
-          pieces,
-          step.at,
+          {
+            ...{ of, requirement, pieces, at: step.at, method: step.tool?.text ?? null },
+            feature: step.test === requirement ? 'test' : step.id,
+          },
+          plainText(requirement),
         ),
       )
     }),

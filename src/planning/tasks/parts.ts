@@ -17,11 +17,11 @@ function buildMachined(ground: Ground, part: Part): void {
   if (part.way.kind !== 'machined') return
   const { stock, material, route, lot } = part.way
   const piece = receivedTask(ground, { kind: 'stock', part: part.id })
-  const form =
-    stock?.form && material !== null && takesBought(ground, stock.form, part.id)
-      ? receivedTask(ground, { kind: 'form', material, form: stock.form })
-      : null
-  const before = [piece, form].filter((task) => task !== null)
+  // Its pieces may come from several lengths of bar or sizes of plate.
+  const forms = ground.purchase.cuts
+    .filter((cut) => stock?.form && cut.material === material && takesBought(ground, cut.form, part.id))
+    .map((cut) => receivedTask(ground, { kind: 'form', material: cut.material, form: cut.form }))
+  const before = [piece, ...forms].filter((task) => task !== null)
   ground.begun.set(
     part.id,
     buildRoute(ground, part, route, lot, () => before),

@@ -1,8 +1,10 @@
+import Fraction from 'fraction.js'
 import type { Place } from '../../base/place.ts'
 import { isFault } from '../../base/quantity-fault.ts'
 import { exactText } from '../../base/rounding.ts'
 import type { ThreePoint } from '../../base/three-point.ts'
-import { readThreePoint } from '../../base/three-point.ts'
+import { readThreePoint, threePoint } from '../../base/three-point.ts'
+import type { PrintRun } from '../../model/print.ts'
 import type { Labour, Part, Plate, PrintedWay, PrintJob } from '../../model/project.ts'
 import { receivedTask } from './carts.ts'
 import { anybody, type Ground, lotSizes, nobody, piecesMade, takesBought } from './ground.ts'
@@ -16,9 +18,21 @@ interface Load {
   readonly pieces: number
 }
 
-/** Print time of one piece: as stated, else its volume over what the printer deposits. */
+/** So many seconds, rounded up, as a time that is certain; `null` where they are not known. */
+function certainTime(seconds: number | null): ThreePoint | null {
+  if (seconds === null) return null
+  const whole = new Fraction(Math.ceil(seconds - 1e-6))
+  return { ...threePoint(whole, whole, whole), dims: 'time', unit: 'min', text: '' }
+}
+
+/** Print time of one piece: as stated, else its volume over what the printer deposits, else as worked out. */
 function pieceTime(ground: Ground, { way }: Load, machine: string | null): ThreePoint | null {
   if (way.job.time) return way.job.time
+  return depositTime(ground, { way }, machine) ?? certainTime(way.piece.seconds)
+}
+
+/** Time of a volume at the rate that a printer is said to deposit; `null` where either is not known. */
+function depositTime(ground: Ground, { way }: Pick<Load, 'way'>, machine: string | null): ThreePoint | null {
   const deposits = machine === null ? null : ground.project.machines.get(machine)?.deposits
   if (!deposits || !way.volume) return null
   const seconds = readThreePoint(`${exactText(way.volume.value.div(deposits.value))} s`, 'time')
@@ -26,8 +40,11 @@ function pieceTime(ground: Ground, { way }: Load, machine: string | null): Three
 }
 
 /** Print time of a whole job: the longest piece on a vat printer, where all grow together; the sum on a filament printer. */
-function jobTime(ground: Ground, loads: readonly Load[], job: PrintJob): ThreePoint {
+function jobTime(ground: Ground, loads: readonly Load[], job: PrintJob, run: PrintRun | null): ThreePoint {
   if (job.time) return job.time
+  const given = loads.some((load) => load.way.job.time || depositTime(ground, load, job.machine))
+  const worked = given ? null : certainTime(run?.seconds ?? null)
+  if (worked) return worked
   const vat = job.machine !== null && ground.project.machines.get(job.machine)?.prints === 'vat'
   const times = loads.map((load) => [pieceTime(ground, load, job.machine), load.pieces] as const)
   if (!vat) return addTimes(times)
@@ -52,24 +69,47 @@ export function buildPrints(ground: Ground): void {
   for (const load of printed.filter(({ way }) => way.plate === null)) buildOwnJobs(ground, load)
 }
 
-/** A part without a plate is printed lot by lot, each lot a job of its own. */
+/** A part without a plate is printed lot by lot, each lot a job of its own, or several where the bed is too small. */
 function buildOwnJobs(ground: Ground, { part, way, pieces }: Load): void {
   const sizes = lotSizes(pieces, way.lot)
   const jobs = sizes.map((size, lot) => {
     const name = sizes.length > 1 ? `${part.id} lot ${lot + 1}` : part.id
-    return buildJob(
-      ground,
-      { name, id: `${name} / print`, subject: { part: part.id, lot } },
-      part.at,
-      way.job,
-      [{ part, way, pieces: size }],
-    )
+    const subject = { part: part.id, lot }
+    const all = { job: way.job, loads: [{ part, way, pieces: size }], runs: way.runs[lot] ?? [] }
+    return buildRuns(ground, { name, id: `${name} / print`, subject }, part.at, all)
   })
   ground.begun.set(
     part.id,
     jobs.flatMap(({ first }) => first),
   )
   buildRoute(ground, part, way.route, way.lot, (lot) => jobs[lot]!.last)
+}
+
+/** A print job with all that is to lie on it, and how its pieces part into runs. */
+interface Printing {
+  readonly job: PrintJob
+  readonly loads: readonly Load[]
+  readonly runs: readonly PrintRun[]
+}
+
+/** A job as often as its runs say, each with its own start, wash and cure; once where nothing is said of runs. */
+function buildRuns(
+  ground: Ground,
+  name: JobName,
+  at: Place,
+  { job, loads, runs }: Printing,
+): { readonly first: readonly string[]; readonly last: readonly string[] } {
+  if (runs.length < 2) return buildJob(ground, name, at, { job, loads, run: runs[0] ?? null })
+  const built = runs.map((run, index) => {
+    const said = `${index + 1} of ${runs.length}`
+    const own = { ...name, name: `${name.name} ${said}`, id: `${name.id} ${said}` }
+    const lying = loads.flatMap((load): readonly Load[] => {
+      const pieces = run.loads.find(({ part }) => part === load.part.id)?.pieces ?? 0
+      return pieces > 0 ? [{ ...load, pieces }] : []
+    })
+    return buildJob(ground, own, at, { job, loads: lying, run })
+  })
+  return { first: built.flatMap(({ first }) => first), last: built.flatMap(({ last }) => last) }
 }
 
 /** What a print job is called and about. */
@@ -84,13 +124,11 @@ const usualLoad = readThreePoint('5 min', 'time') as ThreePoint
 
 function buildPlate(ground: Ground, plate: Plate, loads: readonly Load[]): void {
   const name = `plate ${plate.id}`
-  const { first, last } = buildJob(
-    ground,
-    { name, id: name, subject: { plate: plate.id } },
-    plate.at,
-    plate.job,
+  const { first, last } = buildRuns(ground, { name, id: name, subject: { plate: plate.id } }, plate.at, {
+    job: plate.job,
     loads,
-  )
+    runs: plate.runs,
+  })
   ground.begun.set(name, first)
   for (const { part, way } of loads) {
     ground.begun.set(part.id, first)
@@ -102,8 +140,7 @@ function buildJob(
   ground: Ground,
   { name: what, id, subject }: JobName,
   at: Place,
-  job: PrintJob,
-  loads: readonly Load[],
+  { job, loads, run: worked }: Omit<Printing, 'runs'> & { readonly run: PrintRun | null },
 ): { readonly first: readonly string[]; readonly last: readonly string[] } {
   const { build } = ground
   const machine = job.machine === null ? null : ground.project.machines.get(job.machine)!
@@ -137,7 +174,7 @@ function buildJob(
     )
   }
   add('load', `Prepare and start the print of ${what}`, job.load ?? usualLoad, hands, 'load')
-  add('run', `Print ${what}`, jobTime(ground, loads, own), run, 'run')
+  add('run', `Print ${what}`, jobTime(ground, loads, own, worked), run, 'run')
   add('unload', `Take ${what} off the printer`, job.unload ?? usualLoad, hands, 'unload')
   const machineTasks = [...chain]
   add('wash', `Wash ${what}`, job.wash, anybody(ground), 'hand')

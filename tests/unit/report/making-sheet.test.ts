@@ -34,7 +34,7 @@ describe('the Making sheet', () => {
   it('shows the limits 4.15 and 4.25 of 4.2 ± 0.05 mm', () => {
     const limits = sheet.blocks.flatMap((block) =>
       block.id === 'making/base/inspection'
-        ? block.rows.map(({ cells }) => cells.slice(3, 5).map(heldBy))
+        ? block.rows.map(({ cells }) => cells.slice(4, 6).map(heldBy))
         : [],
     )
     expect(limits[0]).toEqual([4.15, 4.25])

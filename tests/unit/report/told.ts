@@ -34,6 +34,8 @@ export function toldOf(project: Project, tasks: readonly PlanTask[] = []): Told 
       sessions: [],
       readyAt: new Map(),
       inspection: [],
+      joins: [],
+      chains: [],
       cautions: cautionsOf(project),
     },
   }
