@@ -25,9 +25,15 @@ describe('the README', () => {
 
   it('shows sums that the program prints', () => {
     const told = planReport('projects/worked-numbers/worked-numbers.yaml', { folder: root, effort: 2 })
-    const printed = new Set(told.report!.making.flatMap(({ worked }) => worked))
-    const sums = [...text.matchAll(/^\| `[a-z ]+`.* \| `([^`]+)` \|$/gm)].map(([, sum]) => sum ?? '')
-    expect(sums.length).toBeGreaterThanOrEqual(14)
+    const { making, assembly, chains } = told.report!
+    const joins = assembly.flatMap(({ steps }) => steps).flatMap(({ join }) => join?.worked ?? [])
+    const printed = new Set([
+      ...making.flatMap(({ worked }) => worked),
+      ...joins,
+      ...chains.flatMap(({ worked }) => worked),
+    ])
+    const sums = [...text.matchAll(/^\| [^|]+ \| [^|]+ \| `([^`]+)` \|$/gm)].map(([, sum]) => sum ?? '')
+    expect(sums.length).toBeGreaterThanOrEqual(21)
     expect(sums.filter((sum) => !printed.has(sum))).toEqual([])
   })
 
