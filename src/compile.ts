@@ -4,6 +4,7 @@ import { circularWaits } from './checks/circular-waits.ts'
 import { modelChecks, networkChecks, noSchedule, resultChecks } from './checks/index.ts'
 import { buy } from './diagnostics/catalogue/buy.ts'
 import { dep } from './diagnostics/catalogue/dep.ts'
+import { lim } from './diagnostics/catalogue/lim.ts'
 import { ref } from './diagnostics/catalogue/ref.ts'
 import { collect, inOrder } from './diagnostics/collector.ts'
 import type { Diagnostic, Report } from './diagnostics/message.ts'
@@ -119,8 +120,8 @@ function faultsBesides(sound: Source, options: CompileOptions): readonly Diagnos
   return diagnostics()
 }
 
-/** A currency that is not known has no smallest coin to lay money out in; parts inside themselves are a ring told already. */
-const notLaidOut: readonly string[] = [buy.unknownCurrency.code, dep.partInItself.code]
+/** A currency that is not known has no smallest coin to lay money out in; parts inside themselves are a ring told already; too much is too much. */
+const notLaidOut: readonly string[] = [buy.unknownCurrency.code, dep.partInItself.code, lim.tooManyTasks.code]
 
 /** Rings are told in the same run as what is at fault elsewhere; what a fault left out can only hide a ring, not make one. */
 function ringsBesides({ made, diagnostics }: Stage<Project>): readonly Diagnostic[] {

@@ -34,4 +34,12 @@ export const lim = {
     mend: () => 'lighten the parts, or raise `limits: mass`',
     why: 'Masses of parts times their number in one device.',
   }),
+  tooManyTasks: message<{ tasks: number; limit: number; about: string; most: number }>({
+    code: 'LIM04',
+    level: 'error',
+    says: ({ tasks, limit, about, most }) =>
+      `this comes to about ${tasks} tasks, ${most} of them for \`${about}\`; at most ${limit} are planned`,
+    mend: () => 'check `qty`, `spares` and `lot`; plan one batch at a time',
+    why: 'fettle plans one-off instruments and small batches. Ten thousands of tasks are more evenings than anybody has.',
+  }),
 } as const
