@@ -1,5 +1,7 @@
 import Fraction from 'fraction.js'
+import type { Quantity } from '../base/quantity.ts'
 import { cal } from '../diagnostics/catalogue/cal.ts'
+import { prcCutting } from '../diagnostics/catalogue/prc-cutting.ts'
 import type { Cutter, Machine, Person, Tool, Vendor } from '../model/project.ts'
 import type {
   CutterSource,
@@ -8,6 +10,7 @@ import type {
   ToolSource,
   VendorSource,
 } from '../source/generated/project-types.ts'
+import { quantityOfKey } from '../source/quantity-of-key.ts'
 import { entries, field, type Spot } from '../source/spot.ts'
 import type { Context } from './context.ts'
 import { dayAt, dayPatternAt, hoursAt, timeOfDayAt } from './hours.ts'
@@ -71,7 +74,17 @@ export function machineAt(context: Context, id: string, spot: Spot<MachineSource
     context.report(cal.machineWithoutUser, (field(spot, 'users') ?? spot).at, { machine: id })
   const travel = sizeAt(context, 'travel', field(spot, 'travel'), 3)
   const bed = sizeAt(context, 'bed', field(spot, 'bed'), 3)
-  const spindle = field(spot, 'spindle')
+  const spindleSpot = field(spot, 'spindle')
+  const spindle = spindleSpot
+    ? numbersAt(context, '#/$defs/machine/properties/spindle', spindleSpot)
+    : new Map<string, Quantity>()
+  const [slowest, fastest] = [spindle.get('slowest'), spindle.get('fastest')]
+  if (slowest && fastest && slowest.value.gt(fastest.value))
+    context.report(prcCutting.spindleCrossed, spindleSpot!.at, {
+      machine: id,
+      slowest: slowest.text,
+      fastest: fastest.text,
+    })
   return {
     id,
     at: spot.keyAt,
@@ -81,7 +94,7 @@ export function machineAt(context: Context, id: string, spot: Spot<MachineSource
     users,
     travel: travel && [travel[0]!, travel[1]!, travel[2]!],
     numbers: numbersAt(context, '#/$defs/machine', spot, machineKeys),
-    spindle: spindle ? numbersAt(context, '#/$defs/machine/properties/spindle', spindle) : new Map(),
+    spindle,
     prints: field(spot, 'prints')?.value ?? null,
     deposits: quantityAt(context, 'deposits', field(spot, 'deposits'), 'volume per time', 'above 0'),
     bed: bed && [bed[0]!, bed[1]!, bed[2]!],
@@ -108,6 +121,9 @@ export function cutterAt(context: Context, id: string, spot: Spot<CutterSource>)
   const facts = entries(spot)
     .filter(([key]) => !cutterKeys.has(key))
     .map(([key, value]) => [key, words(value) ?? ''] as const)
+  const numbers = numbersAt(context, '#/$defs/cutter', spot, cutterKeys)
+  const figure = (key: string): boolean => quantityOfKey('#/$defs/cutter', key).length > 0
+  if (facts.some(([key]) => figure(key) && !numbers.has(key))) context.faulted.add(id)
   return {
     id,
     at: spot.keyAt,
@@ -116,7 +132,7 @@ export function cutterAt(context: Context, id: string, spot: Spot<CutterSource>)
     worth: worthAt(context, field(spot, 'worth')),
     offers: offersAt(context, id, field(spot, 'offers')),
     facts: new Map(facts),
-    numbers: numbersAt(context, '#/$defs/cutter', spot, cutterKeys),
+    numbers,
   }
 }
 

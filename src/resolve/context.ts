@@ -50,6 +50,8 @@ export interface Context extends Reading {
   readonly meshes: Map<string, MeshFacts | null>
   /** Bought parts that say their value or package. */
   readonly components: readonly Component[]
+  /** Cutters and materials of which a figure or name was faulted: what is missing of them says nothing. */
+  readonly faulted: Set<string>
   /** What is read before the parts. */
   readonly bench: Bench
 }

@@ -45,7 +45,11 @@ export type CutAt = { readonly cutting: Cutting } | { readonly missing: readonly
 export function cutAt(context: Context, one: CutSpot): CutAt {
   const { process, spot, part } = one
   if (!process.cutting || !one.cutter) return process.cutting ? { missing: ['`cutter`'] } : null
-  const cut = process.cutting(factsOf(context, one), cuttingBench(one.cutter, one.work, one.machine))
+  const unread = new Set<string>()
+  const facts = factsOf(context, one, unread)
+  const cut = process.cutting(facts, cuttingBench(one.cutter, one.work, one.machine))
+  // Lengths that could not be read have been told; that they are missing would only follow.
+  if (unread.size > 0) return { missing: [] }
   const of = { op: process.key, part, at: spot.keyAt }
   if ('fault' in cut) return faulted(context, cut, of)
   reportTroubles(cut.troubles, of, context.report)
@@ -89,7 +93,11 @@ function statedOf(numbers: ReadonlyMap<string, Quantity>): StatedCut {
   }
 }
 
-function factsOf(context: Context, { spot, numbers, features, cutter, stock, removed }: CutSpot): CutFacts {
+function factsOf(
+  context: Context,
+  { spot, numbers, features, cutter, stock, removed }: CutSpot,
+  unread: Set<string>,
+): CutFacts {
   const keys = spot as Spot<Record<string, never>>
   const chip = numberOf(cutter?.numbers.get('chip'))
   const edgeSpeed = perMinute(cutter?.numbers.get('cutting speed'))
@@ -106,7 +114,11 @@ function factsOf(context: Context, { spot, numbers, features, cutter, stock, rem
       const value: unknown = field(keys, key)?.value
       return typeof value === 'number' ? value : null
     },
-    size: (key) => sizesAt(context, key, field(keys, key)),
+    size: (key) => {
+      const found = sizesAt(context, key, field(keys, key))
+      if (field(keys, key) && !found) unread.add(key)
+      return found
+    },
     bar:
       stock?.shape === 'bar'
         ? { acrossMm: numberOf(stock.across)!, lengthMm: numberOf(stock.length)! }
@@ -123,8 +135,7 @@ function factsOf(context: Context, { spot, numbers, features, cutter, stock, rem
 
 function sizesAt(context: Context, key: string, spot: Spot<string> | null): readonly number[] | null {
   if (!spot) return null
-  const parts = spot.text.split(/\s+[x×]\s+/).length === 2 ? 2 : 3
-  return sizeAt(context, key, spot, parts)?.map((one) => numberOf(one)!) ?? null
+  return sizeAt(context, key, spot, key === 'pocket' ? 3 : 2)?.map((one) => numberOf(one)!) ?? null
 }
 
 function threadOf(

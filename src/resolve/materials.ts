@@ -109,8 +109,10 @@ function formAt(context: Context, material: string, spot: Spot<FormSource>): Mat
 function likeAt(context: Context, id: string, spot: Spot<string> | null): string | null {
   const found = findMaterial(spot?.text ?? id)
   if (!('fault' in found)) return found.key
-  if (spot)
+  if (spot) {
+    context.faulted.add(id)
     context.report(prcCutting.unknownLike, spot.at, { material: id, text: spot.text, near: found.near })
+  }
   return null
 }
 

@@ -129,6 +129,7 @@ function contextOf(source: Source, report: Report, currency: string): Context {
     file: source.file,
     names,
     incomplete: new Set(),
+    faulted: new Set(),
     people,
     users: usersOf(source, people),
     vendorCurrency: mapped(sections.vendors, (_, spot) => field(spot, 'currency')?.text ?? currency),

@@ -14,6 +14,7 @@ import type {
   RouteItemSource,
   SetupSource,
 } from '../source/generated/project-types.ts'
+import { quantityOfKey } from '../source/quantity-of-key.ts'
 import { entries, field, type Spot } from '../source/spot.ts'
 import type { WorkMaterial } from '../trade/cutting/types.ts'
 import { findMaterial, workMaterial } from '../trade/materials/find-material.ts'
@@ -166,18 +167,27 @@ export function operationAt(context: Context, at: At, process: Process, spot: Sp
     .map(([key, value]) => [key, words(value) ?? ''] as const)
   const numbers = numbersAt(context, definitionOf(process), keys, readElsewhere)
   const cutter = nameAt(context.names, context.report, field(keys, 'cutter'), ['cutter'])
-  const cut = cutAt(context, {
-    process,
-    spot,
-    numbers,
-    features: features.flatMap((name) => context.features.get(part)?.get(name) ?? []),
-    cutter: cutter === null ? null : (context.bench.cutters.get(cutter) ?? null),
-    machine: machine === null ? null : (context.bench.machines.get(machine) ?? null),
-    work: workOf(context, at.from),
-    stock: at.from?.stock ?? null,
-    removed: at.from?.removed ?? null,
-    part,
-  })
+  const figure = (key: string): boolean => quantityOfKey(definitionOf(process), key).length > 0
+  // A figure that was faulted has been told; that it is missing would only follow.
+  const faulted =
+    facts.some(([key]) => figure(key) && !numbers.has(key)) ||
+    (cutter === null && field(keys, 'cutter') !== null) ||
+    (cutter !== null && context.faulted.has(cutter)) ||
+    (at.from?.material != null && context.faulted.has(at.from.material))
+  const cut: CutAt = faulted
+    ? { missing: [] }
+    : cutAt(context, {
+        process,
+        spot,
+        numbers,
+        features: features.flatMap((name) => context.features.get(part)?.get(name) ?? []),
+        cutter: cutter === null ? null : (context.bench.cutters.get(cutter) ?? null),
+        machine: machine === null ? null : (context.bench.machines.get(machine) ?? null),
+        work: workOf(context, at.from),
+        stock: at.from?.stock ?? null,
+        removed: at.from?.removed ?? null,
+        part,
+      })
   return {
     ...labourAt(context, keys, machine, process, what),
     process: process.key,

@@ -8,6 +8,7 @@ import type { Disk, Standing } from './disk.ts'
 import { type Files, readFiles } from './files.ts'
 import type { ProjectSource } from './generated/project-types.ts'
 import { mergeSections, type Sections } from './merge.ts'
+import type { Reading } from './read-bytes.ts'
 import { rootOf } from './root.ts'
 import { type Aside, soundPart } from './sound-part.ts'
 import type { Spot } from './spot.ts'
@@ -82,7 +83,7 @@ export function loadSource(file: string, options: LoadOptions = {}): Loaded {
     sound && project && sections
       ? { file: shown, project, sections, texts, attached, fingerprint, aside: [], broken: false }
       : null
-  const besides = source ? null : soundSource(shown, files, found)
+  const besides = source ? null : soundSource(at, files, found, reading)
   return { source, sound: besides, diagnostics: found, texts: new Map([...textsOf(attached), ...texts]) }
 }
 
@@ -96,7 +97,12 @@ function withAttached(texts: string, attached: ReadonlyMap<string, Attached>): s
 }
 
 /** The sound entries of a project whose only faults are of shape, in its own file. */
-function soundSource(file: string, files: Files, found: readonly Diagnostic[]): Source | null {
+function soundSource(
+  { shown: file, path }: { readonly shown: string; readonly path: string },
+  files: Files,
+  found: readonly Diagnostic[],
+  reading: Reading,
+): Source | null {
   const errors = found.filter(({ level }) => level === 'error')
   const own = errors.every(({ code, at }) => code.startsWith('SHP') && at.file === file)
   const part =
@@ -109,12 +115,13 @@ function soundSource(file: string, files: Files, found: readonly Diagnostic[]): 
   if (!part) return null
   const { texts, fingerprint, shops } = files
   const sections = mergeSections(part.project, shops, () => {})
+  const attached = readAttachments(sections.parts, { shown: file, path }, { ...reading, report: () => {} })
   return {
     file,
     project: part.project,
     sections,
     texts,
-    attached: new Map(),
+    attached,
     fingerprint,
     aside: part.aside,
     broken: part.broken,

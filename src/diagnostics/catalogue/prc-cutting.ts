@@ -216,4 +216,12 @@ export const prcCutting = {
         : 'correct the volume, or the size of the stock',
     why: 'No more can be cut than is there: the stock is bought too small, or a size is a slip.',
   }),
+  spindleCrossed: message<{ machine: string; slowest: string; fastest: string }>({
+    code: 'PRC33',
+    level: 'error',
+    says: (p) =>
+      `the spindle of \`${p.machine}\` turns no slower than ${p.slowest} and no faster than ${p.fastest}`,
+    mend: () => 'exchange `slowest` and `fastest`, or correct them',
+    why: 'Every speed is held between the two.',
+  }),
 } as const

@@ -29,6 +29,9 @@ export interface PlacedTable {
   readonly series: PreferredSeries | null
 }
 
+/** Faults of one file that are told; more say no more. */
+const mostFaults = 20
+
 type Written = BoardWaySource['placements']
 /** Columns by what they hold. */
 type Heads = Readonly<Record<'reference' | 'value' | 'package' | 'part', string>>
@@ -89,7 +92,7 @@ function readGroups(context: Context, table: Table): readonly PlacedGroup[] {
     side: null,
   })
   if ('fault' in read) {
-    for (const fault of read.faults) tellFault(context, table, fault)
+    for (const fault of read.faults.slice(0, mostFaults)) tellFault(context, table, fault)
     // That nothing asks for these would only follow from it.
     for (const { part } of context.components) context.names.suspected.add(part)
     return []
@@ -136,7 +139,11 @@ function byPart(
   partOf: (one: Placement) => string | null,
 ): readonly (readonly [string | null, readonly Placement[]])[] {
   const parts = new Map<string | null, Placement[]>()
-  for (const one of members) parts.set(partOf(one), [...(parts.get(partOf(one)) ?? []), one])
+  for (const one of members) {
+    const some = parts.get(partOf(one))
+    if (some) some.push(one)
+    else parts.set(partOf(one), [one])
+  }
   return [...parts]
 }
 

@@ -23,7 +23,9 @@ export function groupPlacements(placements: readonly Placement[]): readonly Plac
   const groups = new Map<string, Placement[]>()
   for (const placement of sorted) {
     const key = JSON.stringify([valueKey(placement), placement.package.trim()])
-    groups.set(key, [...(groups.get(key) ?? []), placement])
+    const members = groups.get(key)
+    if (members) members.push(placement)
+    else groups.set(key, [placement])
   }
   return [...groups.values()].map((members) => {
     const spellings = [...new Set(members.map(({ value }) => value.trim()))]
