@@ -40,6 +40,6 @@ export const lim = {
     says: ({ tasks, limit, about, most }) =>
       `this comes to about ${tasks} tasks, ${most} of them for \`${about}\`; at most ${limit} are planned`,
     mend: () => 'check `qty`, `spares` and `lot`; plan one batch at a time',
-    why: 'fettle plans one-off instruments and small batches. Ten thousands of tasks are more evenings than anybody has.',
+    why: 'Plans are for one-off instruments and small batches. Ten thousands of tasks are more evenings than anybody has.',
   }),
 } as const
