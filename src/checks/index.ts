@@ -16,6 +16,7 @@ import { ownStock } from './own-stock.ts'
 import { partInItself } from './part-in-itself.ts'
 import { processTolerance } from './process-tolerance.ts'
 import { stockTooShort } from './stock-too-short.ts'
+import { threadsCut } from './threads-cut.ts'
 import { tooManyTasks } from './too-many-tasks.ts'
 import { travelTooShort } from './travel-too-short.ts'
 import { windows } from './windows.ts'
@@ -36,6 +37,7 @@ export const modelChecks: readonly ModelCheck[] = [
   dimensionChains,
   travelTooShort,
   stockTooShort,
+  threadsCut,
   tooManyTasks,
 ]
 

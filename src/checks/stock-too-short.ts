@@ -1,4 +1,8 @@
+import type { Quantity } from '../base/quantity.ts'
+import { isFault } from '../base/quantity-fault.ts'
+import { readSharing } from '../base/three-point.ts'
 import { prcCutting } from '../diagnostics/catalogue/prc-cutting.ts'
+import type { Report } from '../diagnostics/message.ts'
 import type { Operation, Part, Size } from '../model/project.ts'
 import type { ModelCheck } from './check.ts'
 
@@ -17,15 +21,31 @@ const ways: Readonly<Record<string, string>> = {
   contour: 'height',
 }
 
-/** PRC31: an operation that goes farther, or takes off more, than the stock has. */
+/** PRC31: an operation that goes farther, or takes off more, than the stock has. PRC36: a pocket larger than the stock. */
 export const stockTooShort: ModelCheck = (project, report) => {
   for (const part of project.parts.values()) {
     for (const { operation, onLathe } of operationsOf(part)) {
       const size = part.way.kind === 'machined' ? part.way.stock?.size : undefined
       const past = size && (alongPast(operation, size, onLathe) ?? volumePast(operation, size))
+      if (size) pocketPast(operation, part.id, size, report)
       if (past) report(prcCutting.pastStock, operation.at, { op: operation.process, part: part.id, ...past })
     }
   }
+}
+
+/** A pocket of which no side order fits into the stock. */
+function pocketPast({ facts, process, at }: Operation, part: string, size: Size, report: Report): void {
+  const pocket = facts.get('pocket')
+  if (pocket === undefined || (size.shape !== 'plate' && size.shape !== 'block')) return
+  const read = readSharing(pocket.split(/\s+[x×]\s+/), 'length')
+  if (isFault(read)) return
+  const sides = [size.length, size.width, size.thickness]
+  const sorted = (all: readonly Quantity[]): number[] =>
+    all.map((one) => one.value.valueOf()).sort((a, b) => b - a)
+  const [asked, has] = [sorted(read), sorted(sides)]
+  if (asked.every((side, k) => side <= (has[k] ?? 0))) return
+  const stock = sides.map(({ text }) => text).join(' x ')
+  report(prcCutting.pocketPastStock, at, { op: process, part, pocket, stock })
 }
 
 interface Standing {

@@ -466,6 +466,8 @@ export interface SetupStep {
   readonly load: ThreePoint | null
   readonly unload: ThreePoint | null
   readonly zero: string | null
+  /** Changing back to the first cutter before each piece after the first, seconds; `null`: one cutter, or a stated time. */
+  readonly changeBack: ThreePoint | null
   /** Height that the workholding takes above the table, mm. */
   readonly clearance: Quantity | null
   readonly who: readonly string[]

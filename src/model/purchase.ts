@@ -138,6 +138,8 @@ export interface CuttingPlan {
   readonly unitsBought: number
   /** Parts that no unit is large enough for. */
   readonly tooLarge: readonly string[]
+  /** Whether no plan of less money exists; `null`: nothing is sawn. */
+  readonly proved: boolean | null
 }
 
 /** What one part takes of a form. */
@@ -158,6 +160,8 @@ export interface CutUnit {
   /** As a share of a whole one: 1, or what is left of an own one. */
   readonly size: Fraction
   readonly pieces: readonly { readonly part: string; readonly share: Fraction }[]
+  /** What is left of it: millimetres of a bar, a share of a plate; `null`: nothing is sawn. */
+  readonly rest?: Fraction | null
 }
 
 /** How long a cutter cuts, by part. */

@@ -10,6 +10,7 @@ import { type Planned, plannedFor, sayDays, sayEach } from './planned-days.ts'
 import { printRows, printTasks } from './print-rows.ts'
 import { routeRows } from './route-rows.ts'
 import { blockTitle, lotsOf, pair, routeSheetHead, sayPieces } from './route-sheet-head.ts'
+import { sawingBlock } from './sawing-block.ts'
 import { sayCount } from './say-time.ts'
 import type { SheetMaker, Told } from './sheets.ts'
 
@@ -30,6 +31,15 @@ const measured: readonly Column[] = [
   { head: 'Lower', width: 13, align: 'right' },
   { head: 'Upper', width: 15, align: 'right' },
   { head: 'Measured', width: 10 },
+]
+const sawing: readonly Column[] = [
+  { head: 'No.', width: 6 },
+  { head: 'Saw from', width: 19 },
+  { head: 'It is', width: 15 },
+  { head: 'Pieces in order', width: 42 },
+  { head: 'Rest', width: 13 },
+  { head: 'Plan', width: 15 },
+  { head: 'Done', width: 10, align: 'center' },
 ]
 const wide = columns.length
 /** Pieces of a lot that are measured on the route sheet itself; more go to the inspection record. */
@@ -52,7 +62,11 @@ export const makingSheet: SheetMaker = (told) => {
   return {
     name: 'Making',
     widths: columns.map(({ width }) => width),
-    blocks: [...contents(told, sheets), ...sheets.flatMap(({ blocks }) => blocks)],
+    blocks: [
+      ...contents(told, sheets),
+      ...sawingBlock(told.results, sawing),
+      ...sheets.flatMap(({ blocks }) => blocks),
+    ],
     orientation: 'portrait',
     freeze: null,
     guarded: true,

@@ -220,6 +220,15 @@ function withChanges(operations: readonly Operation[], machine: Machine | null):
   })
 }
 
+/** From the last cutter of a setup back to the first, for the next piece. */
+function changeBackOf(operations: readonly Operation[], machine: Machine | null): ThreePoint | null {
+  const cut = operations.filter(({ cutter }) => cutter !== null)
+  const [first, last] = [cut[0], cut.at(-1)]
+  if (!first || !last || first.cutter === last.cutter || first.timeFrom !== 'computed') return null
+  const change = machine?.numbers.get('tool change')?.value.valueOf() ?? usualChange
+  return change > 0 ? seconds(change) : null
+}
+
 function holdAt(context: Context, spot: Spot<string> | null): Hold {
   if (!spot) return { kind: 'nothing' }
   const text = spot.text.trim()
@@ -255,6 +264,7 @@ function setupAt(
       return process ? [operationAt(context, { part, machine, from }, process, value as Spot<object>)] : []
     }),
   )
+  const used = machine === null ? null : (context.bench.machines.get(machine) ?? null)
   const labour = labourAt(
     context,
     setup,
@@ -272,14 +282,12 @@ function setupAt(
     load: threePointAt(context, 'load', field(setup, 'load'), 'time'),
     unload: threePointAt(context, 'unload', field(setup, 'unload'), 'time'),
     zero: words(field(setup, 'zero')),
+    changeBack: changeBackOf(operations, used),
     clearance: quantityAt(context, 'clearance', field(setup, 'clearance'), 'length'),
     who: labour.who,
     people: labour.people,
     note: words(field(setup, 'note')),
-    operations: withChanges(
-      operations,
-      machine === null ? null : (context.bench.machines.get(machine) ?? null),
-    ),
+    operations: withChanges(operations, used),
   }
 }
 

@@ -224,4 +224,26 @@ export const prcCutting = {
     mend: () => 'exchange `slowest` and `fastest`, or correct them',
     why: 'Every speed is held between the two.',
   }),
+  cutsAnotherThread: message<Of & { cuts: string; wanted: string }>({
+    code: 'PRC34',
+    level: 'warning',
+    says: (p) => `${of(p)} is to make ${p.wanted}, its cutter cuts ${p.cuts}`,
+    mend: () => 'take the cutter for this thread, or correct the thread',
+    why: 'A tap makes its own diameter and pitch, whatever the drawing says.',
+  }),
+  holeForThread: message<Of & { thread: string; hole: number; least: number; most: number; drill: string }>({
+    code: 'PRC35',
+    level: 'warning',
+    says: (p) =>
+      `${of(p)} cuts ${p.thread} into a hole of ${fig(p.hole)} mm; ${fig(p.least)} to ${fig(p.most)} mm is wanted`,
+    mend: (p) => `drill ${p.drill} first`,
+    why: 'Too small a hole breaks the tap, too large a one leaves too little thread.',
+  }),
+  pocketPastStock: message<Of & { pocket: string; stock: string }>({
+    code: 'PRC36',
+    level: 'warning',
+    says: (p) => `${of(p)} clears a pocket of ${p.pocket}, the stock has ${p.stock}`,
+    mend: () => 'correct `pocket`, or the stock',
+    why: 'A pocket ends inside the stock.',
+  }),
 } as const

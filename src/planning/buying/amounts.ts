@@ -92,5 +92,5 @@ export function summed(
   const begun = plan.units.filter(({ own }) => !own).length
   const unitsBought = plan.units.length > 0 ? begun : Number(fromBought.ceil().n)
   const pieces = [...plan.pieces].sort((a, b) => compareIds(a.part, b.part))
-  return { ...plan, pieces, fromStock, unitsUsed: fromStock.add(fromBought), unitsBought }
+  return { ...plan, proved: null, pieces, fromStock, unitsUsed: fromStock.add(fromBought), unitsBought }
 }

@@ -73,7 +73,7 @@ function cutPlan(project: Project, needs: readonly CutNeed[]): SawnPlan[] {
     if (units.length === 0 && large.length === 0) return []
     const pieces = needs.flatMap((need) => piecesOf(need, units, shareOf(need, size, widestCut(needs))))
     const summary = summed({ material: material.id, form: id, pieces, units, tooLarge: large })
-    return [{ ...summary, units, proof: { proved, price, least } }]
+    return [{ ...summary, units, proved, proof: { proved, price, least } }]
   })
 }
 

@@ -241,6 +241,7 @@ function bitsOf(ground: Ground, lot: Lot, step: SetupStep): readonly Bit[] {
     const change = addTimes([
       [piece === 0 ? null : step.unload, 1],
       [step.load, 1],
+      [piece === 0 ? null : step.changeBack, 1],
     ])
     bits.push({
       kind: 'load',

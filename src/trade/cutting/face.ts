@@ -42,8 +42,8 @@ export const face: CutQuestion<FaceJob> = (job, cutter, material, machine) =>
       const stockMm = needed(job.stockMm, 'stock to take off', note)
       if (lengthMm === null || widthMm === null || stockMm === null) return null
       const isNarrow = widthMm + 2 * (job.overhangMm ?? 0) <= diameterMm
-      if (isNarrow) return { diameterMm, stepMm: widthMm, isCentred: true }
-      return { diameterMm, stepMm: stepOf(job, diameterMm, note) }
+      if (isNarrow) return { diameterMm, stepMm: widthMm, isCentred: true, isOpen: true }
+      return { diameterMm, stepMm: stepOf(job, diameterMm, note), isOpen: true }
     },
     find({ feedMmPerMin, diameterMm }, { stepMm, isCentred }, note) {
       const stockMm = job.stockMm!

@@ -11,6 +11,8 @@ export interface Engagement {
   readonly diameterMm: number
   /** The cutter runs with its centre over the cut, as in facing a narrow top or a slot. */
   readonly isCentred?: boolean
+  /** One side of the cut is open, as in facing: a full width is no slot there. */
+  readonly isOpen?: boolean
   /** The usual chip load is raised where the engagement thins the chip. */
   readonly raisesThinned?: boolean
   /** Angle between edge and feed; 90 for a straight tooth. */
@@ -69,11 +71,11 @@ function statedLoad({ feedMmPerRev, chipLoadMm }: StatedCut, flutes: number | nu
 }
 
 function usualLoad({ engaged, material }: MillingQuestion, note: Notebook): number | null {
-  const { stepMm, diameterMm, isCentred } = engaged
+  const { stepMm, diameterMm, isCentred, isOpen } = engaged
   const table = material.group ? chipLoads[material.group] : null
   if (!table) return needed(null, material.group ? 'chip load' : 'material group', note)
   const rated = table.startRatio * diameterMm
-  const slotted = stepMm >= 0.9 * diameterMm
+  const slotted = isOpen !== true && stepMm >= 0.9 * diameterMm
   const raise =
     engaged.raisesThinned && !isCentred ? Math.min(1 / thinning(stepMm, diameterMm), mostRaise) : 1
   const load = slotted ? rated / 2 : rated * raise

@@ -60,7 +60,8 @@ function readRest(typed: string, nominal: Written, { rest, fallback }: Rest): Si
   if (rest.trim() === '') return { kind: 'plain', nominalMm }
   const evenly = even.exec(rest)
   if (evenly) {
-    const halfMm = Math.abs(toMm([evenly[1]!, evenly[2]], fallback))
+    const halfMm = toMm([evenly[1]!, evenly[2]], fallback)
+    if (halfMm < 0) return { fault: 'limits crossed', ...span, near: [] }
     return withDeviations(nominalMm, [halfMm, -halfMm], span)
   }
   const second = limitPair.exec(rest)

@@ -333,6 +333,7 @@ export function aSetup(operations: readonly Operation[], facts: Partial<SetupSte
     load: null,
     unload: null,
     zero: null,
+    changeBack: null,
     clearance: null,
     who: [],
     people: 1,
