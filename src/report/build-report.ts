@@ -1,9 +1,10 @@
-import { dayOf, formatDay, formatInstant } from '../base/clock.ts'
+import { dayOf, formatDay, formatInstant, type Instant } from '../base/clock.ts'
 import { type Cents, decimal } from '../base/money.ts'
 import { exactText } from '../base/rounding.ts'
 import { plansAsBuilt } from '../model/assembly-plans.ts'
 import type { Cause, Share, Total } from '../model/money.ts'
 import type { Results } from '../model/results.ts'
+import type { Risk } from '../model/risk.ts'
 import type { Cell, Sheet } from './cells.ts'
 import type {
   Amount,
@@ -12,12 +13,14 @@ import type {
   ReportCost,
   ReportModel,
   ReportPart,
+  ReportRisk,
   ReportShare,
   ReportTable,
   ReportTask,
 } from './report-model.ts'
 import { sayBecause, sayLink } from './say-because.ts'
 import { sayGap } from './say-gap.ts'
+import { sayLever, saySpread, sayWorth } from './say-risk.ts'
 import type { Told } from './sheets.ts'
 
 /** The report in facts, with the tables of the workbook as plain values. */
@@ -39,6 +42,7 @@ export function buildReport(told: Told, sheets: readonly Sheet[]): ReportModel {
     finish: formatInstant(schedule.finish),
     daysLate: device.wanted ? dayOf(schedule.finish - 1) - device.wanted.day : null,
     bound: sayGap(schedule),
+    risk: results.risk ? riskOf(results, results.risk) : null,
     cost: costOf(results),
     parts: partsOf(results),
     carts: cartsOf(results),
@@ -76,6 +80,45 @@ export function buildReport(told: Told, sheets: readonly Sheet[]): ReportModel {
       mend,
     })),
     tables: sheets.flatMap(tablesOf),
+  }
+}
+
+const formatOrNull = (at: Instant | null): string | null => (at === null ? null : formatInstant(at))
+/** Rounded as far as samples tell anything. */
+const rounded = (value: number): number => Math.round(value * 1000) / 1000
+
+function riskOf(results: Results, risk: Risk): ReportRisk {
+  return {
+    samples: risk.samples,
+    unplaced: risk.unplaced,
+    finishBy: risk.finishBy.map(({ chance, finish }) => ({ chance, finish: formatOrNull(finish) })),
+    asPlanned: rounded(risk.asPlanned),
+    wanted: risk.wanted === null ? null : rounded(risk.wanted),
+    critical: [...risk.critical]
+      .filter(([, share]) => share > 0)
+      .sort(([a, shareA], [b, shareB]) => shareB - shareA || (a < b ? -1 : 1))
+      .map(([task, share]) => ({ task, share: rounded(share) })),
+    spread: risk.spread.map((one) => ({
+      kind: one.kind,
+      of: one.of,
+      correlation: rounded(one.correlation),
+      days: rounded(one.days),
+      says: saySpread(results, one),
+    })),
+    levers: risk.levers.map((lever) => ({
+      kind: lever.kind,
+      of: lever.of,
+      finish: formatInstant(lever.finish),
+      days: rounded(lever.days),
+      says: sayLever(lever),
+    })),
+    tonight: risk.tonight.map((action) => ({
+      task: action.task,
+      person: action.person,
+      days: rounded(action.days),
+      share: rounded(action.share),
+      says: sayWorth(action),
+    })),
   }
 }
 
@@ -134,7 +177,7 @@ function partsOf({ project, readyAt }: Results): readonly ReportPart[] {
 }
 
 function cartsOf(results: Results): readonly ReportCart[] {
-  const { purchase, network, schedule, money } = results
+  const { purchase, network, schedule, money, risk } = results
   const said = (cents: Cents | null): string | null => (cents === null ? null : decimal(cents, money.digits))
   return purchase.carts.map((cart) => {
     const own = network.tasks.filter(({ subject }) => subject.cart === cart.id)
@@ -145,6 +188,7 @@ function cartsOf(results: Results): readonly ReportCart[] {
       order: formatInstant(at('order').start),
       latest: formatInstant(at('order').latestStart),
       latestAlone: formatInstant(at('order').latestAlone),
+      safe: formatOrNull(risk?.safe.get(cart.id)?.order ?? null),
       arrives: formatInstant(at('delivery').finish),
       total: amountOf({ known: cart.known, unknown: cart.unknown }, money.digits),
       lines: cart.lines.map((line) => ({
