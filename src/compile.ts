@@ -21,6 +21,7 @@ import { addUpChains } from './planning/chains/add-up-chains.ts'
 import { computeMoney } from './planning/cost/index.ts'
 import { inspectionLines } from './planning/inspection/inspection-lines.ts'
 import { planJoins } from './planning/joins/plan-joins.ts'
+import { sampleProject, samplesFor } from './planning/risk/index.ts'
 import { buildNetwork } from './planning/tasks/build-network.ts'
 import { readyTimes } from './planning/timing/ready-times.ts'
 import { scheduleNetwork } from './planning/timing/schedule-network.ts'
@@ -44,6 +45,8 @@ export interface CompileOptions extends LoadOptions {
   /** Most schedules tried; 60 where not said. */
   readonly effort?: number
   readonly seed?: number
+  /** How often the plan is laid out again with times as they may turn out; 0: never. Where not said 100, less of a large plan. */
+  readonly samples?: number
   /** Told while the search runs how many schedules were tried. */
   readonly progress?: (tried: number, effort: number) => void
 }
@@ -147,6 +150,9 @@ function planStage(laid: Laid, options: CompileOptions): Stage<Results | null> {
       noSchedule({ ...laid, tooLong: [] }, schedule, report)
       return null
     }
+    const sessions = plannedSessions(project, network, schedule)
+    const samples = options.samples ?? samplesFor(network.tasks.length)
+    const sampled = { samples, seed: options.seed ?? 1 }
     const results: Results = {
       project,
       purchase,
@@ -154,7 +160,8 @@ function planStage(laid: Laid, options: CompileOptions): Stage<Results | null> {
       network,
       schedule,
       money: computeMoney(project, purchase, network),
-      sessions: plannedSessions(project, network, schedule),
+      risk: samples > 0 ? sampleProject({ project, purchase, network, schedule, sessions }, sampled) : null,
+      sessions,
       readyAt: readyTimes(project, network, schedule),
       inspection: inspectionLines(project),
       joins: planJoins(project),

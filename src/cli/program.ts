@@ -35,7 +35,7 @@ ${exitHelp}`,
   const search = (command: Command): Command =>
     shared(command)
       .option('--effort <count>', 'most schedules tried (60)')
-      .option('--seed <number>', 'seed of the search (1)')
+      .option('--seed <number>', 'seed of the search and of what is drawn (1)')
   shared(
     program
       .command('check')
@@ -57,6 +57,10 @@ ${exitHelp}`,
     .option(
       '--out <file>',
       "name of the workbook; - for standard output (the project's name with .xlsx when silent)",
+    )
+    .option(
+      '--samples <count>',
+      'how often times and parcels are drawn to see how sure the date is (100); 0: not',
     )
     .option('--json', 'print the whole report as JSON; writes a workbook only with --out')
     .option('--force', 'write over a file that fettle did not write or that was changed since')

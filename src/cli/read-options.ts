@@ -9,6 +9,7 @@ export interface SharedOptions {
   readonly date?: string
   readonly effort?: string
   readonly seed?: string
+  readonly samples?: string
 }
 
 function dayOption(text: string): Day {
@@ -32,6 +33,7 @@ export function compileOptions(file: string, shared: SharedOptions, folder: stri
     ...(shared.date === undefined ? {} : { date: dayOption(shared.date) }),
     ...(shared.effort === undefined ? {} : { effort: wholeOption('effort', shared.effort, 1, 1_000_000) }),
     ...(shared.seed === undefined ? {} : { seed: wholeOption('seed', shared.seed, 0, 999_999_999) }),
+    ...(shared.samples === undefined ? {} : { samples: wholeOption('samples', shared.samples, 0, 100_000) }),
     ...(file === '-' ? { stdin: readFileSync(0) } : {}),
   }
 }

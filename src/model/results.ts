@@ -6,6 +6,7 @@ import type { Join } from './joins.ts'
 import type { Money } from './money.ts'
 import type { Project } from './project.ts'
 import type { Purchase } from './purchase.ts'
+import type { Risk } from './risk.ts'
 import type { PlanSchedule, Session } from './schedule.ts'
 import type { TaskNetwork } from './tasks.ts'
 
@@ -18,6 +19,8 @@ export interface Results {
   readonly network: TaskNetwork
   readonly schedule: PlanSchedule
   readonly money: Money
+  /** How sure the date is; `null`: not asked for. */
+  readonly risk: Risk | null
   /** Sessions in which something is done, by time. */
   readonly sessions: readonly Session[]
   /** When the last of each part that is needed is there; the project's start where all is on the shelf. */

@@ -1,10 +1,11 @@
 import type Fraction from 'fraction.js'
-import { dayOf, formatDay, formatInstant } from '../base/clock.ts'
+import { dayOf, formatDay, formatInstant, type Instant } from '../base/clock.ts'
 import { type Cents, decimal } from '../base/money.ts'
 import { exactText, toDecimals } from '../base/rounding.ts'
 import { plansAsBuilt } from '../model/assembly-plans.ts'
 import type { Cause, Share, Total } from '../model/money.ts'
 import type { Results } from '../model/results.ts'
+import type { Risk } from '../model/risk.ts'
 import type { Cell, Sheet } from './cells.ts'
 import { reportChains } from './report-chains.ts'
 import { reportJoin } from './report-join.ts'
@@ -15,6 +16,7 @@ import type {
   ReportCost,
   ReportModel,
   ReportPart,
+  ReportRisk,
   ReportShare,
   ReportTable,
   ReportTask,
@@ -22,6 +24,7 @@ import type {
 import { reportOperations } from './report-operations.ts'
 import { sayBecause, sayLink } from './say-because.ts'
 import { sayGap } from './say-gap.ts'
+import { sayLever, saySpread, sayWorth } from './say-risk.ts'
 import type { Told } from './sheets.ts'
 
 /** The report in facts, with the tables of the workbook as plain values. */
@@ -43,6 +46,7 @@ export function buildReport(told: Told, sheets: readonly Sheet[]): ReportModel {
     finish: formatInstant(schedule.finish),
     daysLate: device.wanted ? dayOf(schedule.finish - 1) - device.wanted.day : null,
     bound: sayGap(schedule),
+    risk: results.risk ? riskOf(results, results.risk) : null,
     cost: costOf(results),
     parts: partsOf(results),
     carts: cartsOf(results),
@@ -82,6 +86,45 @@ export function buildReport(told: Told, sheets: readonly Sheet[]): ReportModel {
       mend,
     })),
     tables: sheets.flatMap(tablesOf),
+  }
+}
+
+const formatOrNull = (at: Instant | null): string | null => (at === null ? null : formatInstant(at))
+/** Rounded as far as samples tell anything. */
+const rounded = (value: number): number => Math.round(value * 1000) / 1000
+
+function riskOf(results: Results, risk: Risk): ReportRisk {
+  return {
+    samples: risk.samples,
+    unplaced: risk.unplaced,
+    finishBy: risk.finishBy.map(({ chance, finish }) => ({ chance, finish: formatOrNull(finish) })),
+    asPlanned: rounded(risk.asPlanned),
+    wanted: risk.wanted === null ? null : rounded(risk.wanted),
+    critical: [...risk.critical]
+      .filter(([, share]) => share > 0)
+      .sort(([a, shareA], [b, shareB]) => shareB - shareA || (a < b ? -1 : 1))
+      .map(([task, share]) => ({ task, share: rounded(share) })),
+    spread: risk.spread.map((one) => ({
+      kind: one.kind,
+      of: one.of,
+      correlation: rounded(one.correlation),
+      days: rounded(one.days),
+      says: saySpread(results, one),
+    })),
+    levers: risk.levers.map((lever) => ({
+      kind: lever.kind,
+      of: lever.of,
+      finish: formatInstant(lever.finish),
+      days: rounded(lever.days),
+      says: sayLever(lever),
+    })),
+    tonight: risk.tonight.map((action) => ({
+      task: action.task,
+      person: action.person,
+      days: rounded(action.days),
+      share: rounded(action.share),
+      says: sayWorth(action),
+    })),
   }
 }
 
@@ -149,7 +192,7 @@ function priceText(price: Fraction): string {
 }
 
 function cartsOf(results: Results): readonly ReportCart[] {
-  const { purchase, network, schedule, money } = results
+  const { purchase, network, schedule, money, risk } = results
   const said = (cents: Cents | null): string | null => (cents === null ? null : decimal(cents, money.digits))
   return purchase.carts.map((cart) => {
     const own = network.tasks.filter(({ subject }) => subject.cart === cart.id)
@@ -160,6 +203,7 @@ function cartsOf(results: Results): readonly ReportCart[] {
       order: formatInstant(at('order').start),
       latest: formatInstant(at('order').latestStart),
       latestAlone: formatInstant(at('order').latestAlone),
+      safe: formatOrNull(risk?.safe.get(cart.id)?.order ?? null),
       arrives: formatInstant(at('delivery').finish),
       total: amountOf({ known: cart.known, unknown: cart.unknown }, money.digits),
       lines: cart.lines.map((line) => ({

@@ -2,6 +2,7 @@ import type { Results } from '../model/results.ts'
 import type { Block, Column, Row } from './cells.ts'
 import { footOf } from './foot-of.ts'
 import { instant, line, minutes, text } from './make-cells.ts'
+import { leverBlocks } from './risk-sheet.ts'
 import { sayBecause, sayTask } from './say-because.ts'
 import { sayGap } from './say-gap.ts'
 import type { SheetMaker } from './sheets.ts'
@@ -23,6 +24,7 @@ export const chainSheet: SheetMaker = ({ results }) => ({
   blocks: [
     top(results),
     { kind: 'table', id: 'chain', columns, rows: chainRows(results), totals: [], filter: false },
+    ...leverBlocks(results, columns.length),
   ],
   orientation: 'landscape',
   freeze: { block: 'chain', columns: 0 },

@@ -8,6 +8,7 @@ import { moneySheet } from './money-sheet.ts'
 import { ordersSheet } from './orders-sheet.ts'
 import { overviewSheet } from './overview-sheet.ts'
 import { partsSheet } from './parts-sheet.ts'
+import { riskSheet } from './risk-sheet.ts'
 import { scheduleSheet } from './schedule-sheet.ts'
 import { sessionsSheet } from './sessions-sheet.ts'
 import type { SheetMaker, Told } from './sheets.ts'
@@ -20,6 +21,7 @@ export const sheetMakers: readonly SheetMaker[] = [
   moneySheet,
   scheduleSheet,
   chainSheet,
+  riskSheet,
   sessionsSheet,
   makingSheet,
   assemblySheet,

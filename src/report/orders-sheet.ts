@@ -168,6 +168,7 @@ function orderBlocks(order: Order): Block[] {
   const rows = [
     { cells: [heading], keep: true },
     dateRow(order),
+    ...safeRows(order),
     waitRow(order),
     chargesRow(order),
     limitsRow(order),
@@ -197,6 +198,27 @@ function dateRow({ cart, results }: Order): Row {
       when(dates.usable, 4, 'strong'),
     ],
   }
+}
+
+/** The last evening that is safe, where it was asked for. */
+function safeRows({ cart, results }: Order): readonly Row[] {
+  const safe = results.risk?.safe.get(cart.id)
+  if (!safe) return []
+  const { wanted } = results.project.device
+  const date = wanted ? 'the wanted day' : 'the date that 80 % of the samples keep'
+  const says =
+    safe.order === null
+      ? `none: ${date} is kept in fewer than 80 % of the samples already`
+      : `ordered so late, and the rest as planned, ${date} is still kept in 80 % of ${safe.samples} samples`
+  return [
+    {
+      cells: [
+        label('Safe until'),
+        safe.order === null ? text('', { span: 2 }) : when(safe.order, 2, 'strong'),
+        text(says, { span: 14 }),
+      ],
+    },
+  ]
 }
 
 function waitRow({ cart, results }: Order): Row {

@@ -1,5 +1,6 @@
 import { type Day, dayOf, type Instant } from '../base/clock.ts'
 import type { Results } from '../model/results.ts'
+import type { Risk } from '../model/risk.ts'
 import { assumptionsOf } from './assumptions.ts'
 import type { Block, Cell, CellName, Row } from './cells.ts'
 import { chainPhases, daysBetween } from './chain-phases.ts'
@@ -9,6 +10,7 @@ import { blank, constant, count, day, instant, line, ref, text } from './make-ce
 import { datesStale, viewsBlock } from './money-views.ts'
 import { sayShort } from './say-because.ts'
 import { sayGap } from './say-gap.ts'
+import { sayShare, saySure } from './say-risk.ts'
 import type { SheetMaker, Told } from './sheets.ts'
 
 const widths = [25, 20, 20, 20, 20, 20]
@@ -95,7 +97,7 @@ function namedCells(block: Block): ReadonlyMap<CellName, Cell> {
   return new Map(cells.flatMap((cell) => (cell.name === undefined ? [] : [[cell.name, cell] as const])))
 }
 
-function timeBlock({ project, schedule }: Results): Block {
+function timeBlock({ project, schedule, risk }: Results): Block {
   const wanted = project.device.wanted?.day ?? null
   const finish = dayOf(schedule.finish - 1)
   const late = wanted === null ? [] : [wantedRow(wanted, finish)]
@@ -106,9 +108,19 @@ function timeBlock({ project, schedule }: Results): Block {
       heading('When it works'),
       fact('Finished', instant(schedule.finish, { role: 'strong' }), ''),
       ...late,
+      ...(risk ? sureRows(risk) : []),
       fact('By calendars alone', instant(schedule.lowerBound), sayGap(schedule).says),
     ],
   }
+}
+
+/** The date that 80 % of the samples keep. */
+function sureRows(risk: Risk): readonly Row[] {
+  const finish = risk.finishBy.find(({ chance }) => chance === 0.8)?.finish ?? null
+  if (finish === null) return [line(saySure(risk), wide, 'warning')]
+  const wanted = risk.wanted === null ? '' : `; the wanted day is kept in ${sayShare(risk.wanted)}`
+  const says = `in 80 % of ${risk.samples} samples; as planned in ${sayShare(risk.asPlanned)}${wanted}`
+  return [fact('80 % sure by', instant(finish), says)]
 }
 
 function fact(label: string, cell: Cell, note: string): Row {
@@ -164,16 +176,19 @@ interface ToOrder {
   readonly start: Instant
   readonly latest: Instant
   readonly forGoods: Instant
+  /** The last safe evening in words; empty where it was not asked for. */
+  readonly safe: string
 }
 
 /** Orders by the latest moment that keeps the date. */
-function ordersByDate({ network, schedule }: Results): readonly ToOrder[] {
+function ordersByDate({ network, schedule, risk }: Results): readonly ToOrder[] {
   return network.tasks
     .flatMap(({ id, kind, subject }): readonly ToOrder[] => {
       const at = schedule.tasks.get(id)
-      return kind === 'order' && subject.cart !== null && at
-        ? [{ id: subject.cart, start: at.start, latest: at.latestStart, forGoods: at.latestAlone }]
-        : []
+      if (kind !== 'order' || subject.cart === null || !at) return []
+      const found = risk?.safe.get(subject.cart)
+      const safe = found ? (found.order === null ? 'none' : sayShort(found.order)) : ''
+      return [{ id: subject.cart, start: at.start, latest: at.latestStart, forGoods: at.latestAlone, safe }]
     })
     .sort((a, b) => a.latest - b.latest || a.start - b.start || (a.id < b.id ? -1 : 1))
 }
@@ -182,12 +197,13 @@ function ordersBlock(results: Results): Block {
   const orders = ordersByDate(results)
   const linked = new Set(results.purchase.carts.map(({ id }) => id))
   const rows = orders.slice(0, mostOrders).map(
-    ({ id, start, latest, forGoods }): Row => ({
+    ({ id, start, latest, forGoods, safe }): Row => ({
       cells: [
         text(id, { span: 2, ...(linked.has(id) ? { link: `order/${id}` } : {}) }),
         text(sayShort(start)),
         text(sayShort(latest), { role: 'strong' }),
-        text(sayShort(forGoods), { span: 2 }),
+        text(sayShort(forGoods)),
+        text(safe),
       ],
     }),
   )
@@ -198,8 +214,9 @@ function ordersBlock(results: Results): Block {
     keep: true,
     cells: [
       blank({ span: 2 }),
-      ...['planned', 'latest, as planned'].map((words) => text(words, { role: 'note' })),
-      text('latest for the goods alone; then plan again', { role: 'note', span: 2 }),
+      ...['planned', 'latest, as planned', 'for the goods alone', results.risk ? 'safe: 80 % sure' : ''].map(
+        (words) => text(words, { role: 'note' }),
+      ),
     ],
   }
   const shown = rows.length > 0 ? [heads, ...rows] : none
@@ -249,7 +266,7 @@ function linksBlock({ purchase }: Results): Block {
     ...(cart ? [['Orders', `order/${cart.id}`] as const] : []),
     ['Schedule', 'top/schedule'],
     ['Sessions', 'top/sessions'],
-    ['What sets the date', 'top/chain'],
+    ['How sure', 'top/risk'],
     ['Findings', 'top/findings'],
   ]
   const row: Row = { cells: links.map(([words, link]) => text(words, { link })) }

@@ -23,6 +23,8 @@ export interface ReportModel {
   readonly daysLate: number | null
   /** Earliest finish that links and calendars alone allow, and in words how much better is possible. */
   readonly bound: { readonly finish: string; readonly gapDays: number; readonly says: string }
+  /** How sure the date is; `null`: asked for without samples. */
+  readonly risk: ReportRisk | null
   readonly cost: ReportCost
   readonly parts: readonly ReportPart[]
   readonly carts: readonly ReportCart[]
@@ -62,6 +64,38 @@ export interface ReportCost {
   readonly expectedLoss: readonly { readonly part: string; readonly amount: string | null }[]
 }
 
+/** How sure the date is, from the plan laid out so many times with times and parcels as they may turn out. */
+export interface ReportRisk {
+  readonly samples: number
+  readonly unplaced: number
+  readonly finishBy: readonly { readonly chance: number; readonly finish: string | null }[]
+  /** Shares of the samples. */
+  readonly asPlanned: number
+  readonly wanted: number | null
+  readonly critical: readonly { readonly task: string; readonly share: number }[]
+  readonly spread: readonly {
+    readonly kind: string
+    readonly of: string
+    readonly correlation: number
+    readonly days: number
+    readonly says: string
+  }[]
+  readonly levers: readonly {
+    readonly kind: string
+    readonly of: string
+    readonly finish: string
+    readonly days: number
+    readonly says: string
+  }[]
+  readonly tonight: readonly {
+    readonly task: string
+    readonly person: string
+    readonly days: number
+    readonly share: number
+    readonly says: string
+  }[]
+}
+
 /** One part: how many, and when all are here. */
 export interface ReportPart {
   readonly name: string
@@ -89,6 +123,8 @@ export interface ReportCart {
   readonly order: string
   readonly latest: string
   readonly latestAlone: string
+  /** The last evening that keeps 80 % of the wanted date, or of the plan's 80 % date; `null`: none, or not asked. */
+  readonly safe: string | null
   readonly arrives: string
   readonly total: Amount
   readonly lines: readonly {

@@ -7,7 +7,10 @@ import { type Exit, exits, type Terminal, UsageError } from '../terminal.ts'
 
 /** `fettle why FILE THING`: when, after what, how late, for how much, and from which lines. */
 export function runWhy(file: string, thing: string, options: SharedOptions, terminal: Terminal): Exit {
-  const { diagnostics, texts, report } = planReport(file, compileOptions(file, options, terminal.folder))
+  const { diagnostics, texts, report } = planReport(file, {
+    ...compileOptions(file, options, terminal.folder),
+    samples: 0,
+  })
   if (!report) {
     terminal.err(renderGnu(diagnostics, { colour: terminal.colour, texts }))
     terminal.err(`${sayCounts(file, diagnostics)}\n`)

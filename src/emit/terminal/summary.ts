@@ -19,6 +19,25 @@ function finishLine({ finish, daysLate, device, bound }: ReportModel): string {
   return `${when}${against}; ${bound.says}`
 }
 
+/** How sure the date is; nothing where it was not asked. */
+function sureLines({ risk, tasks }: ReportModel): readonly string[] {
+  if (!risk) return []
+  const by = risk.finishBy.map(({ chance, finish }) =>
+    finish === null
+      ? `never in ${Math.round(100 * chance)} %`
+      : `${Math.round(100 * chance)} % by ${time(finish)}`,
+  )
+  const wanted = risk.wanted === null ? '' : `; the wanted day in ${Math.round(100 * risk.wanted)} %`
+  const [first] = risk.tonight
+  const title = tasks.find(({ id }) => id === first?.task)?.title
+  return [
+    `  ${by.join(', ')}${wanted} of ${risk.samples} samples`,
+    ...(first
+      ? [`  worth most in the first session: ${title}, ${first.days.toFixed(1)} days on average`]
+      : []),
+  ]
+}
+
 const counted = (count: number, word: string): string => `${count} ${word}${count === 1 ? '' : 's'}`
 
 /** A terse summary of a plan. */
@@ -30,6 +49,7 @@ export function summary(report: ReportModel, out: string | null): string {
   const lines = [
     `${device.name}${device.revision === null ? '' : ` revision ${device.revision}`}, ${device.qty} to build`,
     `  ${finishLine(report)}`,
+    ...sureLines(report),
     `  cash ${sayAmount(cost.cash, cost.currency)}; charged ${sayAmount(cost.charged, cost.currency)}; left over ${sayAmount(cost.leftOver, cost.currency)}`,
     ...(first
       ? [`  ${counted(carts.length, 'cart')}; order first: ${first.id}, by ${time(first.latest)} as planned`]

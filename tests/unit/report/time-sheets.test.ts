@@ -7,6 +7,7 @@ import { findingsSheet } from '../../../src/report/findings-sheet.ts'
 import { moneySheet } from '../../../src/report/money-sheet.ts'
 import { ordersSheet } from '../../../src/report/orders-sheet.ts'
 import { overviewSheet } from '../../../src/report/overview-sheet.ts'
+import { riskSheet } from '../../../src/report/risk-sheet.ts'
 import { sayBecause, sayLink } from '../../../src/report/say-because.ts'
 import { scheduleSheet } from '../../../src/report/schedule-sheet.ts'
 import { sessionsSheet } from '../../../src/report/sessions-sheet.ts'
@@ -16,7 +17,7 @@ import { cellsOf, heldBy, LiveModel, liveDifferences } from './evaluate.ts'
 
 const told = demoTold()
 const { results } = told
-const mine = [overviewSheet, scheduleSheet, sessionsSheet, chainSheet, findingsSheet].map((make) =>
+const mine = [overviewSheet, scheduleSheet, sessionsSheet, chainSheet, riskSheet, findingsSheet].map((make) =>
   make(told),
 )
 const all = [...mine, moneySheet(told), ordersSheet(told)]

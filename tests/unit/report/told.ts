@@ -31,6 +31,7 @@ export function toldOf(project: Project, tasks: readonly PlanTask[] = []): Told 
         schedulesTried: 0,
       },
       money: computeMoney(project, purchase, network),
+      risk: null,
       sessions: [],
       readyAt: new Map(),
       inspection: [],

@@ -1,0 +1,205 @@
+/** The plan's own way of working, asked again with other times: the same order of tasks, laid out by the real scheduler. */
+import { type Instant, instantOf, type Minutes } from '../../base/clock.ts'
+import type { Project } from '../../model/project.ts'
+import type { PlanSchedule } from '../../model/schedule.ts'
+import type { TaskNetwork } from '../../model/tasks.ts'
+import { timetableOf } from '../calendar/deliveries.ts'
+import {
+  type Decoded,
+  decoderOf,
+  type Mode,
+  type Network,
+  networkOf,
+  type Problem,
+  type Task,
+} from '../schedule/index.ts'
+import { type Translated, toProblem } from '../timing/to-problem.ts'
+import type { Draws } from './draws.ts'
+
+/** Asked whether a plan laid out with the times of one sample is done, and how. */
+export interface Policy {
+  /** The plan as the scheduler sees it, with its own times. */
+  readonly problem: Problem
+  /** Later than everything: a sample that ends after this was not laid out. */
+  readonly horizon: Instant
+  /**
+   * The plan with the times of sample `k`; `null` where something found no place. `hold` keeps one task from starting
+   * before an instant. The answer is good until the next question.
+   */
+  readonly layOut: (k: number, hold?: Held) => Laid | null
+}
+
+/** A task kept from starting before an instant. */
+export interface Held {
+  readonly task: number
+  readonly until: Instant
+}
+
+/** One layout, with the network it was laid out in. */
+export interface Laid {
+  readonly found: Decoded
+  readonly network: Network
+}
+
+/** What a policy is made from. */
+export interface PolicySource {
+  readonly project: Project
+  readonly network: TaskNetwork
+  readonly schedule: PlanSchedule
+}
+
+/** How far samples may run past the plan: as long again, and two months. */
+function horizonOf(from: Instant, finish: Instant): Instant {
+  return finish + (finish - from) + 60 * 1440
+}
+
+/** Tasks in the order in which the plan begins them. */
+export function planRank({ network, schedule }: Omit<PolicySource, 'project'>): Int32Array {
+  const placed = network.tasks.map(({ id }) => schedule.tasks.get(id)!)
+  const order = placed
+    .map((_, at) => at)
+    .sort((a, b) => placed[a]!.start - placed[b]!.start || placed[a]!.finish - placed[b]!.finish || a - b)
+  const rank = new Int32Array(order.length)
+  for (const [place, task] of order.entries()) rank[task] = place
+  return rank
+}
+
+/**
+ * The plan's way of working: tasks are placed in the order in which the plan begins them, each at the earliest that
+ * links, hours, people and machines allow, with the times of a sample.
+ * Method: the network is laid out once; a sample changes durations and timetables alone. Whoever works by it is taken
+ * to keep to the order, and to put a task into a gap only where it fits as it turns out.
+ * Cost: one pass of the scheduler per question.
+ */
+export function policyOf(source: PolicySource, draws: Draws): Policy {
+  const { project, network, schedule } = source
+  const from = instantOf(project.device.start, 0)
+  const horizon = horizonOf(from, schedule.finish)
+  const rank = planRank(source)
+  const problem = closerToPlan(source, toProblem(project, network, from, horizon), rank)
+  const live = liveNetwork(problem)
+  const decode = decoderOf(live.network)
+  const { tasks } = problem
+  const setSample = sampledClocks(source, draws, problem, horizon)
+  const layOut = (k: number, hold?: Held): Laid | null => {
+    setSample(k, live.setClocks)
+    if (hold) live.setRelease(hold.task, Math.max(hold.until, tasks[hold.task]!.release))
+    const outcome = decode(rank)
+    if (hold) live.setRelease(hold.task, tasks[hold.task]!.release)
+    return outcome.kind === 'found' ? { found: outcome.found, network: live.network } : null
+  }
+  return { problem, horizon, layOut }
+}
+
+/**
+ * Whoever is there first does a task, as the scheduler has it, or the people of the plan alone: whichever brings the
+ * plan's own times nearer to its finish.
+ */
+function closerToPlan({ network, schedule }: PolicySource, free: Translated, rank: Int32Array): Problem {
+  const endOf = (problem: Problem): Instant => {
+    const outcome = decoderOf(networkOf(problem))(rank)
+    return outcome.kind === 'found' ? outcome.found.end : Number.POSITIVE_INFINITY
+  }
+  if (endOf(free.problem) <= schedule.finish) return free.problem
+  const tasks = free.problem.tasks.map((task, at) => {
+    const planned = schedule.tasks.get(network.tasks[at]!.id)!.people.join()
+    const own = task.modes.filter((_, mode) => free.people[at]![mode]!.join() === planned)
+    return own.length === 0 ? task : { ...task, modes: own }
+  })
+  const kept = { ...free.problem, tasks }
+  return endOf(kept) < endOf(free.problem) ? kept : free.problem
+}
+
+/** A network of which clocks and releases change between passes; links, demands and holds stay. */
+interface LiveNetwork {
+  readonly network: Network
+  readonly setClocks: (task: number, clocks: Network['clocks'][number]) => void
+  readonly setRelease: (task: number, release: Instant) => void
+}
+
+function liveNetwork(problem: Problem): LiveNetwork {
+  const first = networkOf(problem)
+  const tasks = [...problem.tasks]
+  const clocks = [...first.clocks]
+  return {
+    network: { ...first, clocks, problem: { ...problem, tasks } },
+    setClocks(task, made) {
+      clocks[task] = made
+    },
+    setRelease(task, release) {
+      tasks[task] = { ...problem.tasks[task]!, release }
+    },
+  }
+}
+
+/** Sets the drawn times of sample `k`, task by task; what the same task was asked before is kept. */
+function sampledClocks(
+  { project, network }: PolicySource,
+  draws: Draws,
+  problem: Problem,
+  horizon: Instant,
+): (k: number, set: LiveNetwork['setClocks']) => void {
+  const timetable = drawnTimetables(project, problem.start, horizon)
+  const remade = (at: number, change: (mode: Mode) => Mode): Network['clocks'][number] => {
+    const task: Task = { ...problem.tasks[at]!, modes: problem.tasks[at]!.modes.map(change) }
+    return networkOf({ ...problem, tasks: [task], links: [], holds: [] }).clocks[0]!
+  }
+  const work = [...draws.minutes].map(([at, minutes]) => {
+    const made = kept((key) =>
+      remade(at, (mode) => withMinutes(mode, Math.floor(key / manyMinutes), key % manyMinutes)),
+    )
+    return { at, of: (k: number) => made(minutes.total[k]! * manyMinutes + minutes.oneGo[k]!) }
+  })
+  const ways = [...draws.days].map(([at, { lead, transit, out }]) => {
+    const { vendor } = network.tasks[at]!.delivery!
+    const made = kept((days) => remade(at, (mode) => ({ ...mode, timetable: timetable(vendor, days) })))
+    return { at, of: (k: number) => made(packed(lead[k]!, transit[k]!, out[k]!)) }
+  })
+  const all = [...work, ...ways]
+  return (k, set) => {
+    for (const { at, of } of all) set(at, of(k))
+  }
+}
+
+/** More minutes than one go takes: a hundred years. */
+const manyMinutes = 2 ** 26
+
+/** A mode with other minutes; what may not pause rests only between goes, so no piece of it is shorter than one go. */
+function withMinutes(mode: Mode, duration: Minutes, oneGo: Minutes): Mode {
+  if (oneGo === 0 || mode.pausable) return { ...mode, duration }
+  return { ...mode, duration, pausable: true, least: Math.max(mode.least, oneGo) }
+}
+
+/** Answers each number once and keeps the answer. */
+function kept<T>(make: (key: number) => T): (key: number) => T {
+  const made = new Map<number, T>()
+  return (key) => {
+    const known = made.get(key)
+    if (known !== undefined) return known
+    const fresh = make(key)
+    made.set(key, fresh)
+    return fresh
+  }
+}
+
+/** More days than any way takes. */
+const manyDays = 4096
+
+/** Three numbers of days as one. */
+function packed(lead: number, transit: number, out: number): number {
+  return (lead * manyDays + transit) * manyDays + out
+}
+
+/** Timetables by vendor and packed days, each made once. */
+function drawnTimetables(project: Project, from: Instant, to: Instant) {
+  const byVendor = kept((at) => {
+    const vendor = vendors[at]!
+    return kept((days) => {
+      const [rest, outDays] = [Math.floor(days / manyDays), days % manyDays]
+      const [leadDays, transitDays] = [Math.floor(rest / manyDays), rest % manyDays]
+      return timetableOf(vendor, { cart: '', vendor: vendor.id, leadDays, transitDays, outDays }, from, to)
+    })
+  })
+  const vendors = [...project.vendors.values()]
+  return (vendor: string, days: number) => byVendor(vendors.findIndex(({ id }) => id === vendor))(days)
+}
