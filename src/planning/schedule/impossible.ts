@@ -69,6 +69,21 @@ export function ringOf(network: Network): readonly number[] | null {
   return ring === null ? null : [...new Set(ring.map((event) => event >> 1))]
 }
 
+/** What of a resource one mode uses up. */
+function usedUp(mode: Mode, resource: number): number {
+  const spent = mode.needs.filter((need) => need.during === 'ever' && need.resource === resource)
+  return spent.reduce((sum, { amount }) => sum + amount, 0)
+}
+
+/** Tasks that, each in its thriftiest mode, together use up more of a resource than there is. */
+function overStock({ tasks, resources }: Problem): number[] {
+  return resources.flatMap(({ capacity }, resource) => {
+    const least = tasks.map(({ modes }) => Math.min(...modes.map((mode) => usedUp(mode, resource))))
+    const users = least.flatMap((amount, task) => (amount > 0 ? [task] : []))
+    return least.reduce((sum, amount) => sum + amount, 0) > capacity ? users : []
+  })
+}
+
 function overCapacity(problem: Problem, mode: Mode): boolean {
   return demandsOf(mode).some((demand) => demand.working > problem.resources[demand.resource]!.capacity)
 }
@@ -84,7 +99,7 @@ function fitsNoWindow(problem: Problem, mode: Mode): boolean {
 
 /** Tasks no mode of which can ever be done: each needs more than there is, or a longer window than there is. */
 export function hopelessTasks(problem: Problem): Impossible | null {
-  const over = new Set<number>()
+  const over = new Set<number>(overStock(problem))
   const windowless: number[] = []
   for (const [index, task] of problem.tasks.entries()) {
     const left = task.modes.filter((mode) => !overCapacity(problem, mode))

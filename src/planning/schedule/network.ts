@@ -75,10 +75,11 @@ export interface Demand {
   readonly working: number
 }
 
-/** The demands of a mode, one per resource that it takes any of. */
+/** The demands of a mode, one per resource that it takes any of for a time; what is used up is none of them. */
 export function demandsOf(mode: Mode): Demand[] {
   const byResource = new Map<number, Demand>()
   for (const { resource, amount, during } of mode.needs) {
+    if (during === 'ever') continue
     const { span, working } = byResource.get(resource) ?? { span: 0, working: 0 }
     const more = during === 'span' ? amount : 0
     byResource.set(resource, { resource, span: span + more, working: working + amount })

@@ -30,8 +30,11 @@ export interface DayCalendar {
 export interface Need {
   readonly resource: number
   readonly amount: number
-  /** `span`: from start to finish, pauses included (machine, fixture). `work`: only while the work goes on (person). */
-  readonly during: 'span' | 'work'
+  /**
+   * `span`: from start to finish, pauses included (machine, fixture). `work`: only while the work goes on (person).
+   * `ever`: used up; all such amounts of a plan together stay within the capacity, apart from the other kinds.
+   */
+  readonly during: 'span' | 'work' | 'ever'
 }
 
 /**
@@ -123,7 +126,11 @@ export type ScheduleOutcome =
   | {
       readonly kind: 'found'
       readonly schedule: Schedule
-      readonly stats: { readonly schedulesTried: number }
+      /** No schedule finishes before this. */
+      readonly bound: Instant
+      /** Whether no schedule finishes earlier: bound and finish are equal. */
+      readonly proved: boolean
+      readonly stats: { readonly schedulesTried: number; readonly nodes: number }
     }
   /** No schedule was found; `stuck` are the tasks that could not be placed, `why` a short reason code. */
   | {

@@ -2,12 +2,12 @@
 import { seededRandom } from '../../base/random.ts'
 import { type BackwardPass, backwardOf } from './backward.ts'
 import { type Decoded, type DecodeOutcome, type Decoder, decoderOf, scheduleOf, whyStuck } from './decode.ts'
-import { whyImpossible } from './impossible.ts'
 import { type Blocks, linkedBlocks } from './linked-blocks.ts'
-import { type Network, networkOf } from './network.ts'
+import type { Network } from './network.ts'
 import { capacityFreeBound } from './precedence.ts'
 import { priorityRanks, ranked } from './priority-rules.ts'
-import type { Problem, ScheduleOutcome } from './problem.ts'
+import type { ScheduleOutcome } from './problem.ts'
+import type { Lesson } from './proof-state.ts'
 
 /** How much to try and with which seed. Effort is the largest number of schedules tried, backward passes included. */
 export interface SearchOptions {
@@ -15,6 +15,12 @@ export interface SearchOptions {
   readonly seed: number
   /** Told now and then how many schedules were tried; never changes what is found. */
   readonly progress?: (tried: number, effort: number) => void
+  /** Most dead ends met in a search for a proof that nothing finishes earlier; 0 where not given. Plain problems only. */
+  readonly nodes?: number
+  /** Asked now and then; true ends the search. What is found then depends on when it said so. */
+  readonly stop?: () => boolean
+  /** Told every lesson of the proof search; never changes what is found. */
+  readonly learned?: (lesson: readonly Lesson[]) => void
 }
 
 type Stuck = Extract<DecodeOutcome, { kind: 'stuck' }>
@@ -28,6 +34,7 @@ interface Search {
   /** No schedule finishes before this, so one that does not finish later ends the search. */
   readonly bound: number
   readonly progress: SearchOptions['progress']
+  readonly stop: SearchOptions['stop']
   tried: number
   ended: boolean
   best: Decoded | null
@@ -36,7 +43,8 @@ interface Search {
 
 function spent(search: Search): boolean {
   search.progress?.(search.tried, search.effort)
-  return search.ended || search.tried >= search.effort || search.best?.end === search.bound
+  if (search.ended || search.tried >= search.effort || search.best?.end === search.bound) return true
+  return search.stop?.() === true
 }
 
 function tryRank(search: Search, rank: ArrayLike<number>): Decoded | null {
@@ -101,10 +109,7 @@ function guess(search: Search, seed: number): void {
  * Gives: the same for the same problem and options; more effort never gives a later finish, since the tries of less
  * effort come first. Stops early where the finish equals that of the plan without capacities.
  */
-export function serialGeneration(problem: Problem, options: SearchOptions): ScheduleOutcome {
-  const network = networkOf(problem)
-  const impossible = whyImpossible(network)
-  if (impossible) return impossible
+export function serialGeneration(network: Network, options: SearchOptions): ScheduleOutcome {
   const blocks = linkedBlocks(network)
   const relaxed = capacityFreeBound(network)
   if ('lost' in relaxed) {
@@ -128,7 +133,9 @@ export function serialGeneration(problem: Problem, options: SearchOptions): Sche
   return {
     kind: 'found',
     schedule: scheduleOf(network, search.best),
-    stats: { schedulesTried: search.tried },
+    bound: relaxed.bound,
+    proved: search.best.end === relaxed.bound,
+    stats: { schedulesTried: search.tried, nodes: 0 },
   }
 }
 
@@ -136,7 +143,7 @@ function searchOf(network: Network, blocks: Blocks, options: SearchOptions, boun
   const decode = decoderOf(network, blocks)
   const backward = backwardOf(network, blocks.inside)
   const effort = Math.max(1, options.effort)
-  const { progress } = options
+  const { progress, stop } = options
   return {
     network,
     decode,
@@ -144,6 +151,7 @@ function searchOf(network: Network, blocks: Blocks, options: SearchOptions, boun
     effort,
     bound,
     progress,
+    stop,
     tried: 0,
     ended: false,
     best: null,

@@ -79,11 +79,16 @@ function whyLinkBroken(problem: Problem, link: Link, placements: readonly Placem
 
 function whyOverfull(problem: Problem, placements: readonly Placement[]): string | null {
   const used = problem.resources.map(() => new Map<number, number>())
+  const usedUp = problem.resources.map(() => 0)
   const use = (resource: number, amount: number, open: number, close: number) => {
     for (let t = open; t < close; t++) used[resource]!.set(t, (used[resource]!.get(t) ?? 0) + amount)
   }
   for (const [k, placement] of placements.entries()) {
     for (const need of problem.tasks[k]!.modes[placement.mode]!.needs) {
+      if (need.during === 'ever') {
+        usedUp[need.resource]! += need.amount
+        continue
+      }
       const times =
         need.during === 'span' ? [{ open: placement.start, close: placement.finish }] : placement.pieces
       for (const { open, close } of times) use(need.resource, need.amount, open, close)
@@ -91,6 +96,8 @@ function whyOverfull(problem: Problem, placements: readonly Placement[]): string
   }
   for (const hold of problem.holds)
     use(hold.resource, hold.amount, placements[hold.from]!.start, placements[hold.to]!.finish)
+  for (const [r, resource] of problem.resources.entries())
+    if (usedUp[r]! > resource.capacity) return `${resource.id} used up`
   for (const [r, minutes] of used.entries()) {
     for (const [t, amount] of minutes)
       if (amount > problem.resources[r]!.capacity) return `${problem.resources[r]!.id} overfull at ${t}`
