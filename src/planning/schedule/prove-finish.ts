@@ -128,7 +128,7 @@ function settleTarget(search: ProofState, target: number, until: number): boolea
 /**
  * Proves the shortest length of a plain problem, or as much as the dead ends allowed give: first bounds from below,
  * one unit after the other, then shorter schedules from above. Method: lazy clause generation with a time table
- * (Schutt, Feydy, Stuckey, Wallace 2011). Needs: one way per task.
+ * (Schutt, Feydy, Stuckey, Wallace 2011, from memory). Needs: one way per task.
  */
 export function proveFinish(plain: PlainProblem, options: ProofOptions): Proof {
   const search = new ProofState(plain, options)

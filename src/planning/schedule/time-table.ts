@@ -6,7 +6,7 @@ import type { PlainProblem } from './plain-problem.ts'
 /**
  * The time table of the sure parts of all tasks: from the latest start to the earliest finish. Reasons are single
  * units of time at which too much would be taken (Schutt, Feydy, Stuckey, Wallace, "Explaining the cumulative
- * propagator", Constraints 16, 2011). Needs: one way per task.
+ * propagator", Constraints 16, 2011, from memory). Needs: one way per task.
  */
 export class TimeTable {
   readonly #plain: PlainProblem
