@@ -76,7 +76,11 @@ export const prcCutting = {
     level: 'warning',
     says: (p) =>
       `${of(p)} asks for a feed of ${fig(p.wanted)} mm/min, the axes cut at most at ${fig(p.most)} mm/min`,
-    mend: (p) => `write \`feed: ${fig(p.most)} mm/min\` or less`,
+    // The pitch ties the feed of a tap to its speed.
+    mend: (p) =>
+      p.op === 'tap'
+        ? `write a \`speed\` that is ${fig(p.wanted / p.most)} times lower`
+        : `write \`feed: ${fig(p.most)} mm/min\` or less`,
     why: 'The time is worked out with what the axes can do.',
   }),
   tooLittlePower: message<Of & { needs: number; has: number; unit: 'W' | 'N m' }>({

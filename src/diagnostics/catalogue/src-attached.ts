@@ -7,7 +7,12 @@ type MeshFault =
   | { readonly fault: 'too many bytes'; readonly bytes: number; readonly most: number }
   | { readonly fault: 'too many triangles'; readonly triangles: number; readonly most: number }
   | { readonly fault: 'not STL'; readonly bytes: number }
-  | { readonly fault: 'wrong triangle count'; readonly declared: number; readonly room: number }
+  | {
+      readonly fault: 'wrong triangle count'
+      readonly declared: number
+      readonly room: number
+      readonly spareBytes: number
+    }
   | { readonly fault: 'bad coordinate'; readonly triangle: number; readonly found: string }
 
 /** Why a line of a mesh in text form cannot be read. */
@@ -46,7 +51,9 @@ function sayMesh(p: MeshFault): string {
     case 'not STL':
       return `is no STL file: ${p.bytes} bytes that neither begin with \`solid\` nor hold the 84 bytes of a binary head`
     case 'wrong triangle count':
-      return `says it has ${p.declared} triangles, but has room for ${p.room}`
+      return p.declared === p.room
+        ? `has ${p.spareBytes} bytes more than its ${p.declared} triangles take`
+        : `says it has ${p.declared} triangles, but has room for ${p.room}`
     case 'bad coordinate':
       return `has \`${p.found}\` for a coordinate of triangle ${p.triangle}`
   }
