@@ -50,50 +50,62 @@ export function limitsOfLink(feature: FeatureText): MustHold | string {
   return read.size.kind === 'plain' ? 'has no tolerance' : 'has no limits here'
 }
 
-/** A chain added up three ways, and whether it holds. */
-export interface ClosedChain {
+/** A chain added up in the worst case and by root sum of squares, and whether it holds. */
+export interface JudgedChain {
   readonly stack: StackUp
-  readonly sampled: SampledStack
-  readonly drawn: number
   readonly holds: 'always' | 'by the odds' | 'not always' | 'not in the middle'
   /** For each dimension given, its share of the statistical spread. */
   readonly shares: readonly number[]
+}
+
+/** A chain added up in a third way too: drawn. */
+export interface ClosedChain extends JudgedChain {
+  readonly sampled: SampledStack
+  readonly drawn: number
 }
 
 /** Draws in all, so that a long chain takes no longer than a short one. */
 const draws = 400_000
 const slack = 1e-9
 
+type Parts = readonly { readonly of: string; readonly factor: number; readonly limits: MustHold }[]
+
 /**
- * A chain in the worst case, by root sum of squares and by drawing from a fixed seed, judged by what must hold. A count
- * is of pieces, so `x2` is two dimensions that vary each by itself.
+ * A chain as `judgeChain` has it, and by drawing from a fixed seed.
  * Source: as `stackUp` and `sampledStack`.
  */
-export function closeChain(
-  parts: readonly { readonly of: string; readonly factor: number; readonly limits: MustHold }[],
-  must: MustHold,
-): ClosedChain | OutOfDomain {
+export function closeChain(parts: Parts, must: MustHold): ClosedChain | OutOfDomain {
+  const judged = judgeChain(parts, must)
+  if ('fault' in judged) return judged
   const links = parts.flatMap((part) => piecesOf(part))
-  const stack = stackUp(links)
-  if ('fault' in stack) return stack
   const drawn = Math.max(2000, Math.min(20_000, Math.floor(draws / Math.max(1, links.length))))
   const sampled = sampledStack(links, { spread: 'normal', count: drawn, seed: 1, limits: must })
-  if ('fault' in sampled) return sampled
+  return 'fault' in sampled ? sampled : { ...judged, sampled, drawn }
+}
+
+/**
+ * A chain in the worst case and by root sum of squares, judged by what must hold. A count is of pieces, so `x2` is two
+ * dimensions that vary each by itself.
+ * Source: as `stackUp`.
+ */
+export function judgeChain(parts: Parts, must: MustHold): JudgedChain | OutOfDomain {
+  const stack = stackUp(parts.flatMap((part) => piecesOf(part)))
+  if ('fault' in stack) return stack
   const counts = parts.map(({ factor }) => Math.abs(factor))
   const shares = counts.map((count, at) => {
     const from = counts.slice(0, at).reduce((all, one) => all + one, 0)
     return stack.shares.slice(from, from + count).reduce((all, one) => all + one, 0)
   })
-  return { stack, sampled, drawn, holds: verdict(stack, must), shares }
+  return { stack, holds: verdict(stack, must), shares }
 }
 
-function piecesOf({ of, factor, limits }: Parameters<typeof closeChain>[0][number]): readonly StackLink[] {
+function piecesOf({ of, factor, limits }: Parts[number]): readonly StackLink[] {
   const [least, most] = limits
   const link = { name: of, factor: Math.sign(factor), middle: (least + most) / 2, half: (most - least) / 2 }
   return Array.from({ length: Math.abs(factor) }, () => link)
 }
 
-function verdict({ middle, least, most, statisticalHalf }: StackUp, must: MustHold): ClosedChain['holds'] {
+function verdict({ middle, least, most, statisticalHalf }: StackUp, must: MustHold): JudgedChain['holds'] {
   const within = (low: number, high: number): boolean => low >= must[0] - slack && high <= must[1] + slack
   if (!within(middle, middle)) return 'not in the middle'
   if (within(least, most)) return 'always'
