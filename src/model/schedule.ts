@@ -8,7 +8,7 @@ export interface PlanSchedule {
   readonly drivingChain: readonly ChainStep[]
   readonly criticalChains: readonly (readonly string[])[]
   readonly criticalChainCount: bigint
-  /** Earliest finish with calendars kept and capacities dropped. */
+  /** No schedule finishes earlier: by links and calendars, and by the work there is for the hours that are open. */
   readonly lowerBound: Instant
   readonly schedulesTried: number
 }

@@ -73,6 +73,8 @@ export interface Delivery {
   readonly transitDays: number
   /** Outside work: transit there first, and the vendor starts when it arrives. */
   readonly outDays: number
+  /** Days between the shortest and the longest way; none where not said. */
+  readonly spreadDays?: number
 }
 
 /** One task waits for another. */

@@ -8,7 +8,7 @@ import loader, { type Highs } from 'highs'
 import { describe, expect, it } from 'vitest'
 import { seededRandom } from '../../src/base/random.ts'
 import { type Lesson, scheduleProblem } from '../../src/planning/schedule/index.ts'
-import type { Link, Problem, Schedule } from '../../src/planning/schedule/problem.ts'
+import type { Link, Mode, Problem, Schedule } from '../../src/planning/schedule/problem.ts'
 import { whyBroken } from '../unit/planning/schedule/brute-check.ts'
 import * as instances from '../unit/planning/schedule/instances.ts'
 
@@ -52,19 +52,45 @@ function smallProblem(seed: number, modes: number): Problem {
   return instances.problem(tasks, { links, resources })
 }
 
+/** The units in which a task of so many is worked when started at `start`; `null` where it cannot start there. */
+function workedUnits({ calendars }: Problem, mode: Mode, start: number, end: number): number[] | null {
+  const open = (t: number) => {
+    if (mode.calendar === null) return true
+    const { spans } = calendars[mode.calendar]!
+    return spans.some((from, k) => k % 2 === 0 && from <= t && t < spans[k + 1]!)
+  }
+  const units: number[] = []
+  for (let t = start; units.length < mode.duration; t++) {
+    if (t >= end || (!open(t) && (t === start || !mode.pausable))) return null
+    if (open(t)) units.push(t)
+  }
+  return units
+}
+
 /** The earliest finish by HiGHS: one yes-or-no number for each task, mode and start. */
-function byHighs({ tasks, links, resources }: Problem): number | null {
+function byHighs(small: Problem, latest = 0): number | null {
+  const { tasks, links, resources } = small
   const all = tasks.flatMap(({ modes, release }) => [release, ...modes.map(({ duration }) => duration)])
-  const end = all.reduce((sum, each) => sum + each, 0) + 2 * links.length
+  const end = latest || all.reduce((sum, each) => sum + each, 0) + 2 * links.length
   const choices = tasks.flatMap((task, k) =>
-    task.modes.flatMap(({ duration, needs }, m) =>
-      Array.from({ length: end - duration - task.release + 1 }, (_, at) => ({
-        name: `x_${k}_${m}_${at + task.release}`,
-        task: k,
-        start: at + task.release,
-        finish: at + task.release + duration,
-        needs,
-      })),
+    task.modes.flatMap((mode, m) =>
+      Array.from({ length: end - mode.duration - task.release + 1 }, (_, at) => at + task.release).flatMap(
+        (start) => {
+          const units = workedUnits(small, mode, start, end)
+          if (units === null) return []
+          const finish = units.at(-1)! + 1
+          return [
+            {
+              name: `x_${k}_${m}_${start}`,
+              task: k,
+              start,
+              finish,
+              units: new Set(units),
+              needs: mode.needs,
+            },
+          ]
+        },
+      ),
     ),
   )
   const sum = (terms: readonly (readonly [number, string])[]) =>
@@ -89,9 +115,14 @@ function byHighs({ tasks, links, resources }: Problem): number | null {
     const used = choices.filter((one) => amount(one, true) > 0)
     if (used.length > 0) rows.push(`${sum(used.map((one) => [amount(one, true), one.name]))} <= ${capacity}`)
     for (let t = 0; t < end; t++) {
-      const busy = choices.filter((one) => amount(one, false) > 0 && one.start <= t && t < one.finish)
-      if (busy.length > 0)
-        rows.push(`${sum(busy.map((one) => [amount(one, false), one.name]))} <= ${capacity}`)
+      const at = (one: (typeof choices)[number]) =>
+        one.needs.reduce((total, { resource, amount: taken, during }) => {
+          const there =
+            during === 'span' ? one.start <= t && t < one.finish : during === 'work' && one.units.has(t)
+          return total + (resource === r && there ? taken : 0)
+        }, 0)
+      const busy = choices.filter((one) => at(one) > 0)
+      if (busy.length > 0) rows.push(`${sum(busy.map((one) => [at(one), one.name]))} <= ${capacity}`)
     }
   }
   const names = choices.map(({ name }) => name).join('\n ')
@@ -101,10 +132,52 @@ function byHighs({ tasks, links, resources }: Problem): number | null {
   return solved.Status === 'Optimal' ? Math.round(solved.ObjectiveValue) : null
 }
 
+/** The same with hours: two calendars, work that pauses or may not, people at work and machines held. */
+function hoursProblem(seed: number): Problem {
+  const { next } = seededRandom(seed)
+  const whole = (least: number, most: number) => least + Math.floor(next() * (most - least + 1))
+  const hours = (id: string) => {
+    const spans: [number, number][] = []
+    for (let at = whole(0, 3); at < 60; at += whole(2, 4)) {
+      const open = at
+      at += whole(3, 6)
+      spans.push([open, at])
+    }
+    return instances.calendar(id, ...spans)
+  }
+  const size = whole(4, 6)
+  const capacities = [1, whole(1, 2)]
+  const mode = () => {
+    const needs = capacities.flatMap((most, resource) =>
+      whole(0, 2) > 0 ? [instances.take(resource, whole(1, most), resource === 0 ? 'work' : 'span')] : [],
+    )
+    const pausable = whole(0, 1) === 0
+    return instances.mode(whole(1, pausable ? 7 : 3), {
+      needs,
+      pausable,
+      calendar: whole(0, 3) === 0 ? null : whole(0, 1),
+    })
+  }
+  const tasks = Array.from({ length: size }, (_, k) =>
+    instances.task(`t${k}`, mode(), { release: whole(0, 4) }),
+  )
+  const links: Link[] = []
+  for (let to = 1; to < size; to++)
+    if (whole(0, 2) > 0) links.push(instances.link(whole(0, to - 1), to, { lag: whole(0, 2) }))
+  return instances.problem(tasks, {
+    horizon: 60,
+    links,
+    calendars: [hours('a'), hours('b')],
+    resources: capacities.map((capacity, k) => ({ id: `r${k}`, capacity })),
+  })
+}
+
 const seeds = (count: number, from: number) => Array.from({ length: count }, (_, k) => from + k)
 
 describe('HiGHS, by an independent model, agrees', () => {
-  it('on the proved finish of 120 random problems with lags, releases and capacities', () => {
+  it('on the proved finish of 120 random problems with lags, releases and capacities', {
+    timeout: 120_000,
+  }, () => {
     for (const seed of seeds(120, 1)) {
       const small = smallProblem(seed, 1)
       const outcome = scheduleProblem(small, { effort: 20, nodes: 10_000, seed: 1 })
@@ -118,7 +191,25 @@ describe('HiGHS, by an independent model, agrees', () => {
     }
   })
 
-  it('on the finish of 30 random problems with three modes per task and a stock, or that there is no schedule', () => {
+  it('on the proved finish of 60 random problems with hours, pauses, people at work and machines held, one or two ways a task', {
+    timeout: 120_000,
+  }, () => {
+    for (const seed of seeds(60, 5000)) {
+      const small = hoursProblem(seed)
+      const outcome = scheduleProblem(small, { effort: 20, seed: 1 })
+      if (outcome.kind !== 'found') throw new Error(`${seed}: ${outcome.kind}`)
+      expect(whyBroken(small, outcome.schedule)).toBeNull()
+      expect({ seed, finish: outcome.schedule.finish, proved: outcome.proved }).toEqual({
+        seed,
+        finish: byHighs(small, small.horizon),
+        proved: true,
+      })
+    }
+  })
+
+  it('on the finish of 30 random problems with three modes per task and a stock, or that there is no schedule', {
+    timeout: 120_000,
+  }, () => {
     let without = 0
     for (const seed of seeds(30, 1000)) {
       const small = smallProblem(seed, 3)

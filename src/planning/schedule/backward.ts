@@ -1,22 +1,25 @@
-/** The backward half of improvement: every task as late as the plan's finish allows. */
-import { type Board, boardOf, fitLatest, takeNeeds, wipe } from './board.ts'
-import type { Decoded } from './decode.ts'
+/** Plans read from their end: every task as late as an end allows. */
+import type { Instant } from '../../base/clock.ts'
+import { type Board, boardOf, copyRun, fitLatest, takeNeeds, wipe } from './board.ts'
+import { LowestFirst } from './lowest-first.ts'
 import type { Network } from './network.ts'
-import { type Bounds, latestBoundsOf } from './precedence.ts'
-import { never } from './work-time.ts'
+import { type Bounds, latestBoundsOf, roughOrder } from './precedence.ts'
+import { never, runBefore } from './work-time.ts'
 
-/** From a schedule to starts pushed as late as they go; only their order is meant to be used. */
-export type BackwardPass = (decoded: Decoded) => Int32Array
+/**
+ * Tasks by falling key (who must wait for whom is seen to) as late as `end` allows; starts are written to `start`.
+ * Only their order is meant to be used: a task that finds no room lies where its links alone would have it.
+ */
+export type BackwardPass = (key: ArrayLike<number>, end: Instant, start: Int32Array) => void
 
 /**
  * A hold seen from behind: it is taken from its earliest member so far up to its end. Earlier members stretch it.
  * Who else is there is not asked: the order that comes out is checked by the forward pass.
  */
-function takeHolds(board: Board, task: number, inside: readonly ReadonlySet<number>[]): void {
+function takeHolds(board: Board, task: number, within: readonly number[]): void {
   const { holds } = board.network.problem
   const { start, finish } = board.times
-  for (const [index, members] of inside.entries()) {
-    if (!members.has(task)) continue
+  for (const index of within) {
     const { resource, amount } = holds[index]!
     const from = board.heldTo[index] === -never ? finish[task]! : board.heldTo[index]!
     if (start[task]! >= from) continue
@@ -26,41 +29,89 @@ function takeHolds(board: Board, task: number, inside: readonly ReadonlySet<numb
 }
 
 /** The latest fit that also finds the resources free of whatever holds the task would end. */
-function fitClear(board: Board, task: number, mode: number, bounds: Bounds): boolean {
+function fitClear(board: Board, task: number, mode: number, { start, finish }: Bounds): boolean {
   const { closes, problem } = board.network
+  const bounds = { start, finish }
   while (fitLatest(board, task, mode, bounds)) {
-    const { start, finish } = board.run
-    const before = closes[task]!.map((index) => {
+    const { run } = board
+    let blocked = never
+    for (const index of closes[task]!) {
       const { resource, amount } = problem.holds[index]!
-      return board.taken[resource]!.blockedFrom(start, finish, amount)
-    })
-    const blocked = Math.min(never, ...before)
+      blocked = Math.min(blocked, board.taken[resource]!.blockedFrom(run.start, run.finish, amount))
+    }
     if (blocked === never) return true
-    bounds.finish = Math.min(blocked, finish - 1)
+    bounds.finish = Math.min(blocked, run.finish - 1)
   }
   return false
 }
 
-/**
- * The backward pass of a network. Tasks go in order of falling finish, each to its latest fit before what already went;
- * a task that finds none keeps its start.
- */
+/** The mode whose fit starts latest (ties: mode order), in `board.best`; -1 where none fits. */
+function latestFit(board: Board, task: number, bounds: Bounds): number {
+  const modes = board.network.clocks[task]!.length
+  let best = -1
+  for (let mode = 0; mode < modes; mode++) {
+    if (!fitClear(board, task, mode, bounds)) continue
+    if (best >= 0 && board.run.start <= board.best.start) continue
+    best = mode
+    copyRun(board.run, board.best)
+  }
+  return best
+}
+
+/** Where links and calendar alone would have the latest start. */
+function latestByLinks({ network, run }: Board, task: number, { start, finish }: Bounds): void {
+  const clock = network.clocks[task]![0]!
+  if (runBefore(clock, start, finish, run)) return
+  run.start = Math.min(start, finish - clock.duration)
+  run.finish = run.start + clock.duration
+}
+
+/** Links that put the first of two tasks before the second in any reading: what the backward pass waits for. */
+function waitsFor(network: Network): {
+  readonly next: readonly (readonly number[])[]
+  readonly count: Int32Array
+} {
+  const place = new Int32Array(network.size)
+  for (const [k, task] of roughOrder(network).entries()) place[task] = k
+  const count = new Int32Array(network.size)
+  const next = network.into.map((arcs, task) =>
+    arcs.filter(({ turned, from }) => !turned && place[from]! < place[task]!).map(({ from }) => from),
+  )
+  for (const list of next) for (const from of list) count[from]!++
+  return { next, count }
+}
+
+function holdsAround(network: Network, inside: readonly ReadonlySet<number>[]): number[][] {
+  const around = Array.from({ length: network.size }, (): number[] => [])
+  for (const [index, members] of inside.entries()) for (const task of members) around[task]!.push(index)
+  return around
+}
+
+/** The backward pass of a network; `inside` names the tasks within each hold. Cost: as a forward pass. */
 export function backwardOf(network: Network, inside: readonly ReadonlySet<number>[]): BackwardPass {
   const board = boardOf(network)
-  const numbers = Array.from({ length: network.size }, (_, task) => task)
-  return (decoded) => {
+  const around = holdsAround(network, inside)
+  const { next, count } = waitsFor(network)
+  const falling = new Float64Array(network.size)
+  return (key, end, start) => {
     wipe(board, never)
-    const { start, finish, mode, end } = decoded
-    const order = [...numbers].sort((a, b) => finish[b]! - finish[a]! || start[b]! - start[a]! || b - a)
-    for (const task of order) {
+    for (let task = 0; task < network.size; task++) falling[task] = -key[task]!
+    const queue = new LowestFirst(falling)
+    const waits = count.slice()
+    for (let task = 0; task < network.size; task++) if (waits[task] === 0) queue.push(task)
+    while (queue.size > 0) {
+      const task = queue.pop()
       const bounds = latestBoundsOf(network, board.times, task)
       bounds.finish = Math.min(bounds.finish, end)
-      const fits = fitClear(board, task, mode[task]!, bounds) && board.run.start >= start[task]!
-      board.times.start[task] = fits ? board.run.start : start[task]!
-      board.times.finish[task] = fits ? board.run.finish : finish[task]!
-      if (fits) takeNeeds(board, task, mode[task]!, board.run, 1)
-      takeHolds(board, task, inside)
+      const mode = latestFit(board, task, bounds)
+      if (mode < 0) latestByLinks(board, task, bounds)
+      const run = mode < 0 ? board.run : board.best
+      board.times.start[task] = run.start
+      board.times.finish[task] = run.finish
+      if (mode >= 0) takeNeeds(board, task, mode, run, 1)
+      takeHolds(board, task, around[task]!)
+      for (const from of next[task]!) if (--waits[from]! === 0) queue.push(from)
     }
-    return board.times.start.slice()
+    start.set(board.times.start)
   }
 }

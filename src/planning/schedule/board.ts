@@ -4,6 +4,7 @@ import { firstClosingAfter } from '../../base/spans.ts'
 import type { Demand, Network } from './network.ts'
 import { Occupation } from './occupation.ts'
 import type { Bounds, Times } from './precedence.ts'
+import type { Mode } from './problem.ts'
 import { type Clock, emptyRun, never, type Run, runAfter, runBefore } from './work-time.ts'
 
 /** Working state of one pass; passes write over it. */
@@ -120,7 +121,13 @@ export function fitEarliest(board: Board, task: number, mode: number, bounds: Bo
   return false
 }
 
-/** The earliest-finishing fit among a task's modes (ties: fewer needs, then mode order), in `board.best`; -1 where none. */
+/** Whether the first mode is the better of two that finish together: cheaper, then with fewer needs. */
+function isBetter(a: Mode, b: Mode): boolean {
+  const dearer = (a.cost ?? 0) - (b.cost ?? 0)
+  return dearer === 0 ? a.needs.length < b.needs.length : dearer < 0
+}
+
+/** The earliest-finishing fit among a task's modes (ties: cheaper, fewer needs, then mode order), in `board.best`; -1 where none. */
 export function bestFit(board: Board, task: number, bounds: Bounds): number {
   const { clocks, problem } = board.network
   const { modes } = problem.tasks[task]!
@@ -128,17 +135,18 @@ export function bestFit(board: Board, task: number, bounds: Bounds): number {
   for (let mode = 0; mode < clocks[task]!.length; mode++) {
     if (!fitEarliest(board, task, mode, bounds)) continue
     const gain = best < 0 ? 1 : board.best.finish - board.run.finish
-    if (gain < 0 || (gain === 0 && modes[mode]!.needs.length >= modes[best]!.needs.length)) continue
+    if (gain < 0 || (gain === 0 && !isBetter(modes[mode]!, modes[best]!))) continue
     best = mode
     copyRun(board.run, board.best)
   }
   return best
 }
 
-function copyRun(from: Run, to: Run): void {
+/** Copies an answer, pieces and all. */
+export function copyRun(from: Run, to: Run): void {
   to.start = from.start
   to.finish = from.finish
-  to.pieces.length = from.pieces.length
+  if (to.pieces.length !== from.pieces.length) to.pieces.length = from.pieces.length
   for (let k = 0; k < from.pieces.length; k++) to.pieces[k] = from.pieces[k]!
 }
 

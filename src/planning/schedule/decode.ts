@@ -2,8 +2,9 @@
 import type { Instant } from '../../base/clock.ts'
 import { type Board, bestFit, boardOf, wipe } from './board.ts'
 import { type Blocks, linkedBlocks } from './linked-blocks.ts'
+import { LowestFirst } from './lowest-first.ts'
 import type { Network } from './network.ts'
-import { placeBlock, put } from './place-block.ts'
+import { blockPlacer, placeBlock, put } from './place-block.ts'
 import { boundsOf } from './precedence.ts'
 import type { Schedule } from './problem.ts'
 import { emptyRun, never, placementOf, runFrom } from './work-time.ts'
@@ -28,64 +29,27 @@ export type DecodeOutcome =
       readonly why: Reason
     }
 
-/**
- * Tasks in order of rank (lowest first; who must wait for whom is seen to) to a schedule.
- * Gives: the same answer for the same rank, whatever was asked before.
- */
-export type Decoder = (rank: ArrayLike<number>) => DecodeOutcome
-
-/** A heap of blocks, least key first, block number among equals. */
-class BlockQueue {
-  readonly #heap: number[] = []
-  readonly #key: Float64Array
-
-  constructor(key: Float64Array) {
-    this.#key = key
-  }
-
-  get size(): number {
-    return this.#heap.length
-  }
-
-  #before(a: number, b: number): boolean {
-    const gap = this.#key[a]! - this.#key[b]!
-    return gap === 0 ? a < b : gap < 0
-  }
-
-  push(block: number): void {
-    const heap = this.#heap
-    let k = heap.length
-    heap.push(block)
-    while (k > 0) {
-      const up = (k - 1) >> 1
-      if (!this.#before(block, heap[up]!)) break
-      heap[k] = heap[up]!
-      k = up
-    }
-    heap[k] = block
-  }
-
-  pop(): number {
-    const heap = this.#heap
-    const top = heap[0]!
-    const last = heap.pop()!
-    if (heap.length === 0) return top
-    let k = 0
-    for (;;) {
-      let down = 2 * k + 1
-      if (down >= heap.length) break
-      if (down + 1 < heap.length && this.#before(heap[down + 1]!, heap[down]!)) down++
-      if (!this.#before(heap[down]!, last)) break
-      heap[k] = heap[down]!
-      k = down
-    }
-    heap[k] = last
-    return top
-  }
+/** A resource that is not there for a while. */
+export interface Taken {
+  readonly resource: number
+  readonly open: Instant
+  readonly close: Instant
 }
 
-function blockKeys(blocks: Blocks, rank: ArrayLike<number>): Float64Array {
-  return Float64Array.from(blocks.members, (tasks) => Math.min(...tasks.map((task) => rank[task]!)))
+/**
+ * Tasks in order of rank (lowest first; who must wait for whom is seen to) to a schedule, around what is `taken`.
+ * Gives: the same answer for the same rank, whatever was asked before.
+ */
+export type Decoder = (rank: ArrayLike<number>, taken?: readonly Taken[]) => DecodeOutcome
+
+/** The lowest rank within each block. */
+function blockKeys({ members, blockOf }: Blocks, rank: ArrayLike<number>): Float64Array {
+  const keys = new Float64Array(members.length).fill(Number.POSITIVE_INFINITY)
+  for (let task = 0; task < blockOf.length; task++) {
+    const block = blockOf[task]!
+    if (rank[task]! < keys[block]!) keys[block] = rank[task]!
+  }
+  return keys
 }
 
 function placeSingle(board: Board, task: number): boolean {
@@ -107,7 +71,7 @@ function fitsAlone(network: Network, blocks: Blocks, block: number): boolean {
   const board = boardOf({ ...network, problem: { ...problem, tasks: free } })
   wipe(board, -never)
   const order = Int32Array.from(blocks.blockOf, (_, task) => task)
-  return placeBlock(board, blocks, block, order) === 'placed'
+  return placeBlock(blockPlacer(board, blocks), block, order) === 'placed'
 }
 
 /** Why tasks of a block found no place: tied ones that miss each other even alone miss a longest wait. */
@@ -120,22 +84,25 @@ export function whyStuck(network: Network, blocks: Blocks, block: number, outcom
  */
 export function decoderOf(network: Network, blocks: Blocks = linkedBlocks(network)): Decoder {
   const board = boardOf(network)
+  const placer = blockPlacer(board, blocks)
   const reasons = new Map<string, Reason>()
   const reason = (block: number, outcome: Reason) => {
     const known = reasons.get(`${block} ${outcome}`) ?? whyStuck(network, blocks, block, outcome)
     reasons.set(`${block} ${outcome}`, known)
     return known
   }
-  return (rank) => {
+  return (rank, taken = []) => {
     wipe(board, -never)
-    const queue = new BlockQueue(blockKeys(blocks, rank))
+    for (const { resource, open, close } of taken)
+      board.taken[resource]!.take(open, close, network.problem.resources[resource]!.capacity)
+    const queue = new LowestFirst(blockKeys(blocks, rank))
     const waits = blocks.waits.slice()
     for (let block = 0; block < waits.length; block++) if (waits[block] === 0) queue.push(block)
     while (queue.size > 0) {
       const block = queue.pop()
       const members = blocks.members[block]!
       if (members.length > 1 || blocks.tight[block] || network.opens[members[0]!]!.length > 0) {
-        const outcome = placeBlock(board, blocks, block, rank)
+        const outcome = placeBlock(placer, block, rank)
         if (outcome !== 'placed') return { kind: 'stuck', stuck: members, why: reason(block, outcome) }
       } else if (!placeSingle(board, members[0]!)) {
         return { kind: 'stuck', stuck: members, why: 'beyond horizon' }

@@ -1,10 +1,12 @@
 /** The face of the scheduler: a problem and an effort in, a schedule or an honest refusal out. */
+
+import { generalGeneration } from './general-generation.ts'
 import { whyImpossible } from './impossible.ts'
 import { type Network, networkOf } from './network.ts'
 import { plainGeneration } from './plain-generation.ts'
 import { type PlainProblem, plainProblem } from './plain-problem.ts'
 import type { Problem, ScheduleOutcome } from './problem.ts'
-import { type SearchOptions, serialGeneration } from './serial-generation.ts'
+import type { SearchOptions } from './search-options.ts'
 import { stockGeneration, usesStock } from './stock-modes.ts'
 
 /** Schedules tried by the general decoder before modes are bred. */
@@ -20,7 +22,7 @@ function choosesModes(problem: Problem): boolean {
 
 function otherwise(network: Network, options: SearchOptions): ScheduleOutcome {
   const { problem } = network
-  return usesStock(problem) ? stockGeneration(problem, options) : serialGeneration(network, options)
+  return usesStock(problem) ? stockGeneration(problem, options) : generalGeneration(network, options)
 }
 
 function bred(network: Network, plain: PlainProblem, options: SearchOptions): ScheduleOutcome {
@@ -29,7 +31,7 @@ function bred(network: Network, plain: PlainProblem, options: SearchOptions): Sc
 
 /** The better of a few general schedules, which come first, and bred ones with what effort is left. */
 function byBoth(network: Network, plain: PlainProblem, options: SearchOptions): ScheduleOutcome {
-  const general = serialGeneration(network, { ...options, effort: Math.min(options.effort, effortOfRules) })
+  const general = generalGeneration(network, { ...options, effort: Math.min(options.effort, effortOfRules) })
   if (general.kind !== 'found') return bred(network, plain, options)
   const used = general.stats.schedulesTried
   if (general.proved || used >= options.effort) return general

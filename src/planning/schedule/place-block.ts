@@ -56,93 +56,125 @@ function lift(board: Board, members: readonly number[], run: Run): void {
   }
 }
 
-/** One block in work: who is in it, and what still keeps whom. */
-interface Work {
+/** What placing blocks of a network asks again and again, and its working memory. */
+export interface BlockPlacer {
   readonly board: Board
   readonly blocks: Blocks
-  readonly members: readonly number[]
-  readonly rank: ArrayLike<number>
-  /** Members that must still be placed before each task (by task number). */
-  readonly unmet: Map<number, number>
+  /** Tasks of the same block that wait for each task in any way. */
+  readonly peers: readonly (readonly number[])[]
+  /** Holds within which each task lies. */
+  readonly around: readonly (readonly number[])[]
+  /** How many members must still be placed before each task. */
+  readonly unmet: Int32Array
+  readonly queue: Int32Array
+  readonly waiting: Uint8Array
   readonly run: Run
 }
 
+/** A placer of blocks on a board. */
+export function blockPlacer(board: Board, blocks: Blocks): BlockPlacer {
+  const { size, outOf } = board.network
+  const around = Array.from({ length: size }, (): number[] => [])
+  for (const [index, members] of blocks.inside.entries())
+    for (const task of members) around[task]!.push(index)
+  const longest = blocks.members.reduce((most, { length }) => Math.max(most, length), 0)
+  return {
+    board,
+    blocks,
+    peers: outOf.map((arcs, task) => [
+      ...new Set(arcs.map(({ to }) => to).filter((to) => blocks.blockOf[to] === blocks.blockOf[task])),
+    ]),
+    around,
+    unmet: new Int32Array(size),
+    queue: new Int32Array(patience * (longest + 4) + longest + 1),
+    waiting: new Uint8Array(size),
+    run: emptyRun(),
+  }
+}
+
+/** Where an unplaced member may be at the earliest, or whether a placed one would have to move. */
+function settle(placer: BlockPlacer, task: number): 'same' | 'moved' | 'later' | 'lost' {
+  const { board, run } = placer
+  const { network, times, floor } = board
+  const bounds = boundsOf(network, times, task)
+  if (floor[task]! > bounds.start) bounds.start = floor[task]!
+  if (board.placed[task]) {
+    const fits = runAfter(network.clocks[task]![board.mode[task]!]!, bounds.start, bounds.finish, run)
+    if (fits && run.start <= times.start[task]!) return 'same'
+    floor[task] = fits ? run.start : never
+    return 'later'
+  }
+  const best = earliestOf(network, task, -1, bounds, run)
+  if (best.finish > network.problem.horizon) return 'lost'
+  if (best.start === times.start[task] && best.finish === times.finish[task]) return 'same'
+  times.start[task] = best.start
+  times.finish[task] = best.finish
+  return 'moved'
+}
+
 /**
- * Pushes the earliest times of unplaced members later until all links agree, beginning with `queue`.
+ * Pushes the earliest times of unplaced members later until all links agree, beginning with `first`.
  * Gives: `later` where a placed member would have to move; its floor is raised.
  */
-function pushLater(work: Work, first: readonly number[]): TryOutcome {
-  const { board, run } = work
-  const { network, times, floor } = board
-  const queue = [...first]
-  const waiting = new Set(queue)
-  let visits = patience * (work.members.length + 4)
-  for (let head = 0; head < queue.length; head++) {
-    const task = queue[head]!
-    waiting.delete(task)
-    if (visits-- <= 0) return 'lost'
-    const bounds = boundsOf(network, times, task)
-    bounds.start = Math.max(bounds.start, floor[task]!)
-    if (board.placed[task]) {
-      const fits = runAfter(network.clocks[task]![board.mode[task]!]!, bounds.start, bounds.finish, run)
-      if (fits && run.start === times.start[task]) continue
-      if (fits && run.start < times.start[task]!) continue
-      floor[task] = fits ? run.start : never
-      return 'later'
-    }
-    const best = earliestOf(network, task, -1, bounds, run)
-    if (best.finish > network.problem.horizon) return 'lost'
-    if (best.start === times.start[task] && best.finish === times.finish[task]) continue
-    times.start[task] = best.start
-    times.finish[task] = best.finish
-    for (const next of neighbours(work, task)) {
-      if (waiting.has(next)) continue
-      waiting.add(next)
-      queue.push(next)
-    }
+function pushLater(placer: BlockPlacer, size: number, first: readonly number[]): TryOutcome {
+  const { queue, waiting, peers } = placer
+  let [head, tail] = [0, 0]
+  let visits = patience * (size + 4)
+  let outcome: TryOutcome = 'placed'
+  for (const task of first) {
+    queue[tail++] = task
+    waiting[task] = 1
   }
-  return 'placed'
+  while (head < tail) {
+    const task = queue[head++]!
+    waiting[task] = 0
+    // What is still in the queue must not be left marked.
+    if (outcome !== 'placed') continue
+    const settled = visits-- <= 0 ? 'lost' : settle(placer, task)
+    if (settled === 'same') continue
+    if (settled !== 'moved') outcome = settled
+    else
+      for (const next of peers[task]!) {
+        if (waiting[next]) continue
+        waiting[next] = 1
+        queue[tail++] = next
+      }
+  }
+  return outcome
 }
 
-function neighbours(work: Work, task: number): number[] {
-  const { blockOf } = work.blocks
-  return work.board.network.outOf[task]!.map((arc) => arc.to).filter((to) => blockOf[to] === blockOf[task])
+/** Whether a task lies within a hold that is begun and not ended. */
+function isHeld({ board, around }: BlockPlacer, task: number): boolean {
+  const { holds } = board.network.problem
+  for (const index of around[task]!) {
+    const { from, to } = holds[index]!
+    if (board.placed[from] && !board.placed[to]) return true
+  }
+  return false
 }
 
-/** The member to place next: inside a begun hold first, then by rank, among those that wait for none. */
-function pick(work: Work): number {
-  const { board, blocks, rank } = work
-  const begun = work.members.flatMap((task) => (board.placed[task] ? openHolds(board, task) : []))
+/** The member to place next: among those that wait for none, inside a begun hold first, then by rank. */
+function pick(placer: BlockPlacer, members: readonly number[], rank: ArrayLike<number>): number {
+  const { board, unmet } = placer
   let best = -1
-  let bestKey: readonly [number, number, number] = [0, 0, 0]
-  for (const task of work.members) {
+  let [bestClass, bestKey] = [0, 0]
+  for (const task of members) {
     if (board.placed[task]) continue
-    const held = begun.some((hold) => blocks.inside[hold]!.has(task))
-    const free = work.unmet.get(task) === 0
-    const key = [free ? 0 : 1, held ? 0 : 1, free ? rank[task]! : board.times.start[task]!] as const
-    if (best < 0 || lessKey(key, bestKey)) {
-      best = task
-      bestKey = key
-    }
+    const free = unmet[task] === 0
+    const kind = (free ? 0 : 2) + (isHeld(placer, task) ? 0 : 1)
+    const key = free ? rank[task]! : board.times.start[task]!
+    if (best >= 0 && (kind > bestClass || (kind === bestClass && key >= bestKey))) continue
+    best = task
+    bestClass = kind
+    bestKey = key
   }
   return best
 }
 
-function lessKey(a: readonly [number, number, number], b: readonly [number, number, number]): boolean {
-  if (a[0] !== b[0]) return a[0] < b[0]
-  return a[1] !== b[1] ? a[1] < b[1] : a[2] < b[2]
-}
-
-function openHolds(board: Board, task: number): number[] {
-  const { opens, problem } = board.network
-  return opens[task]!.filter((hold) => !board.placed[problem.holds[hold]!.to])
-}
-
 /** Keeps each begun hold taken as far as its last task is now known to finish; `later` where somebody else is there. */
-function stretchHolds(work: Work): TryOutcome {
-  const { board } = work
+function stretchHolds({ board }: BlockPlacer, members: readonly number[]): TryOutcome {
   const { opens, problem } = board.network
-  for (const task of work.members) {
+  for (const task of members) {
     if (!board.placed[task]) continue
     for (const index of opens[task]!) {
       const { resource, amount, to } = problem.holds[index]!
@@ -161,21 +193,21 @@ function stretchHolds(work: Work): TryOutcome {
 }
 
 /** Places every member once, each at the earliest that fits, or says that somebody must start later. */
-function tryOnce(work: Work): TryOutcome {
-  const { board, blocks, members, unmet } = work
-  for (const task of members) unmet.set(task, 0)
-  for (const task of members) for (const to of blocks.leads[task]!) unmet.set(to, unmet.get(to)! + 1)
-  let outcome = pushLater(work, members)
+function tryOnce(placer: BlockPlacer, members: readonly number[], rank: ArrayLike<number>): TryOutcome {
+  const { board, blocks, unmet, peers } = placer
+  for (const task of members) unmet[task] = 0
+  for (const task of members) for (const to of blocks.leads[task]!) unmet[to]!++
+  let outcome = pushLater(placer, members.length, members)
   for (let left = members.length; left > 0 && outcome === 'placed'; left--) {
-    const task = pick(work)
+    const task = pick(placer, members, rank)
     const bounds = boundsOf(board.network, board.times, task)
     bounds.start = Math.max(bounds.start, board.floor[task]!)
     const mode = bestFit(board, task, bounds)
     if (mode < 0) return 'lost'
     if (!put(board, task, mode, board.best)) return 'later'
-    for (const to of blocks.leads[task]!) unmet.set(to, unmet.get(to)! - 1)
-    outcome = pushLater(work, neighbours(work, task))
-    if (outcome === 'placed') outcome = stretchHolds(work)
+    for (const to of blocks.leads[task]!) unmet[to]!--
+    outcome = pushLater(placer, members.length, peers[task]!)
+    if (outcome === 'placed') outcome = stretchHolds(placer, members)
   }
   return outcome
 }
@@ -188,20 +220,15 @@ function tryOnce(work: Work): TryOutcome {
  * block is sent behind everything placed, where only calendars can still refuse it.
  * Needs: every block before it is placed. Cost: tries x members x a fit; at most 100 + 10 members tries.
  */
-export function placeBlock(
-  board: Board,
-  blocks: Blocks,
-  block: number,
-  rank: ArrayLike<number>,
-): BlockOutcome {
+export function placeBlock(placer: BlockPlacer, block: number, rank: ArrayLike<number>): BlockOutcome {
+  const { board, blocks } = placer
   const members = blocks.members[block]!
-  const work: Work = { board, blocks, members, rank, unmet: new Map(), run: emptyRun() }
   const most = 100 + 10 * members.length
   for (const task of members) board.floor[task] = -never
   for (let tries = 0; tries < most; tries++) {
-    const outcome = tryOnce(work)
+    const outcome = tryOnce(placer, members, rank)
     if (outcome === 'placed') return 'placed'
-    lift(board, members, work.run)
+    lift(board, members, placer.run)
     if (outcome === 'lost') return 'beyond horizon'
     if (tries === most >> 1) sendBehind(board, members)
   }

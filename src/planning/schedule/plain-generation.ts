@@ -4,7 +4,7 @@ import { populationSearch, type UnitPlan } from './population-search.ts'
 import type { Placement, Problem, ScheduleOutcome } from './problem.ts'
 import type { Lesson } from './proof-state.ts'
 import { type Proof, proveFinish } from './prove-finish.ts'
-import type { SearchOptions } from './serial-generation.ts'
+import type { SearchOptions } from './search-options.ts'
 import { unitBound } from './unit-bound.ts'
 
 function placementsOf(plain: PlainProblem, { starts, ways }: UnitPlan): Placement[] {

@@ -64,6 +64,14 @@ function waitsBy(size: number, waits: readonly Wait[], forward: boolean): Waits 
 
 const isPlainMode = (mode: Mode): boolean => mode.calendar === null && mode.timetable === null
 
+/** Whether schedules are judged by anything but their finish. */
+function asksMore({ tasks, links, resources }: Problem): boolean {
+  const wishes = tasks.some(
+    ({ due, uncertain, modes }) => due !== undefined || uncertain || modes.some(({ cost }) => cost),
+  )
+  return wishes || links.some(({ halfDone }) => halfDone) || resources.some(({ sessions }) => sessions)
+}
+
 /** Lags from finish to start; `null` where a link is not plain. Other link types need tasks of one mode. */
 function plainWaits({ tasks, links }: Problem): Wait[] | null {
   const waits: Wait[] = []
@@ -98,13 +106,13 @@ function unitOf(problem: Problem, ways: readonly Mode[], waits: readonly Wait[])
 
 /**
  * The problem in plain numbers, or `null` where it has a calendar, a timetable, a hold, a longest wait, a lag in days,
- * a ring of links, or is too long for its unit.
+ * a ring of links, is judged by more than its finish, or is too long for its unit.
  */
 export function plainProblem(network: Network): PlainProblem | null {
   const { problem, size } = network
   const ways = problem.tasks.flatMap(({ modes }) => modes)
   const waits = plainWaits(problem)
-  if (waits === null || problem.holds.length > 0 || !ways.every(isPlainMode)) return null
+  if (waits === null || problem.holds.length > 0 || !ways.every(isPlainMode) || asksMore(problem)) return null
   const order = Int32Array.from(roughOrder(network))
   const place = new Int32Array(size)
   for (const [k, task] of order.entries()) place[task] = k

@@ -9,6 +9,8 @@ export interface Resource {
   readonly id: string
   /** Whole number, 0 or more. */
   readonly capacity: number
+  /** Stretches, spans as of a calendar, of which a plan of the same finish should use few: a person's evenings. */
+  readonly sessions?: Int32Array
 }
 
 /**
@@ -58,6 +60,8 @@ export interface Mode {
   readonly needs: readonly Need[]
   /** Where set, start decides finish by this table; `duration` and `calendar` are ignored. */
   readonly timetable: Timetable | null
+  /** What this way costs, in any unit; of plans with the same finish a cheaper one is better. 0 where not said. */
+  readonly cost?: number
 }
 
 /** One piece of work for the scheduler, in plain ids. */
@@ -69,6 +73,10 @@ export interface Task {
   readonly modes: readonly Mode[]
   /** Higher goes first among equals. */
   readonly preference: number
+  /** A finish after this is late; all minutes late together come before the finish of the whole. Never where not said. */
+  readonly due?: Instant
+  /** Weight with which, of plans with the same finish, an early start is wanted: what may take longer. 0 where not said. */
+  readonly uncertain?: number
 }
 
 /** finish-start, start-start, finish-finish, start-finish. */
@@ -83,6 +91,8 @@ export interface Link {
   readonly lag: Minutes | { readonly days: number; readonly calendar: number }
   /** Longest wait, elapsed minutes, measured between the same two events as the lag; `null`: none. */
   readonly longest: Minutes | null
+  /** Whether what lies between is half-done work, which should not wait long. */
+  readonly halfDone?: boolean
 }
 
 /** `amount` of `resource` is kept from the start of `from` to the finish of `to`, idle time between included. */

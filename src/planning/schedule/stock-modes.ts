@@ -1,9 +1,10 @@
 /** Problems of any kind that use something up: modes are settled first, then the rest is scheduled. */
 import { seededRandom } from '../../base/random.ts'
+import { generalGeneration } from './general-generation.ts'
 import { networkOf } from './network.ts'
 import { amountsOf } from './plain-problem.ts'
 import type { Mode, Problem, ScheduleOutcome } from './problem.ts'
-import { type SearchOptions, serialGeneration } from './serial-generation.ts'
+import type { SearchOptions } from './search-options.ts'
 import { stockRepairOf } from './within-stock.ts'
 
 /** How often modes are drawn before they are given up. */
@@ -55,7 +56,7 @@ export function stockGeneration(problem: Problem, options: SearchOptions): Sched
   const tasks = problem.tasks.map((task, k) =>
     settled.has(k) ? { ...task, modes: [task.modes[picked[k]!]!] } : task,
   )
-  const outcome = serialGeneration(networkOf({ ...problem, tasks }), options)
+  const outcome = generalGeneration(networkOf({ ...problem, tasks }), options)
   if (outcome.kind !== 'found') return outcome
   const placements = outcome.schedule.placements.map((placement, k) =>
     settled.has(k) ? { ...placement, mode: picked[k]! } : placement,

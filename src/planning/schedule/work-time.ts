@@ -56,7 +56,7 @@ export function spanBefore(spans: Int32Array, at: Instant): number {
 function writeOne(run: Run, start: Instant, finish: Instant): true {
   run.start = start
   run.finish = finish
-  run.pieces.length = 2
+  if (run.pieces.length !== 2) run.pieces.length = 2
   run.pieces[0] = start
   run.pieces[1] = finish
   return true
@@ -76,7 +76,7 @@ function workThrough(clock: Clock, k: number, start: Instant, run: Run): boolean
     run.pieces[used++] = close
     left -= close - open
     if (left > 0) continue
-    run.pieces.length = used
+    if (run.pieces.length !== used) run.pieces.length = used
     run.start = start
     run.finish = close
     return true

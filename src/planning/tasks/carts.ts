@@ -46,6 +46,7 @@ export function buildCart(
       leadDays: cart.leadDays,
       transitDays: cart.transitDays,
       outDays: cart.outside ? cart.transitDays : 0,
+      spreadDays: spreadDays(cart),
     },
   })
   const received = build.task({
@@ -61,6 +62,12 @@ export function buildCart(
   build.link(delivery, received, 'delivered', cart.at)
   ground.received.set(cart.id, received)
   return { order, received }
+}
+
+/** Days between the shortest and the longest time that a cart may be on its way. */
+function spreadDays({ leads, transit }: Cart): number {
+  const longest = (of: 'low' | 'high') => leads.reduce((most, lead) => Math.max(most, lead[of].valueOf()), 0)
+  return longest('high') - longest('low') + transit.high.valueOf() - transit.low.valueOf()
 }
 
 /** The task after which something bought is here; `null` where it is not bought. */

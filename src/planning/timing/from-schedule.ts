@@ -4,14 +4,12 @@ import type { ChainStep, PlanSchedule, ScheduledTask } from '../../model/schedul
 import type { TaskNetwork } from '../../model/tasks.ts'
 import {
   type CriticalPath,
-  capacityFreeBound,
   criticalPath,
   type DrivingStep,
   drivingChain,
   latestAlone,
   latestStarts,
-  networkOf,
-  type Schedule,
+  type ScheduleOutcome,
   startFor,
 } from '../schedule/index.ts'
 import { latestShifted } from '../schedule/lag.ts'
@@ -20,12 +18,13 @@ import type { Translated } from './to-problem.ts'
 /** Most critical chains that are listed; they are all counted. */
 const mostChains = 20
 
+type Found = Extract<ScheduleOutcome, { kind: 'found' }>
+
 /** A schedule in the words of the plan: who does what when, float, latest dates, what drives the finish. */
 export function fromSchedule(
   network: TaskNetwork,
   translated: Translated,
-  schedule: Schedule,
-  tried: number,
+  { schedule, bound, stats }: Found,
 ): PlanSchedule {
   const { problem } = translated
   const plain = criticalPath(problem, { mostChains, modes: schedule.placements.map(({ mode }) => mode) })
@@ -64,15 +63,9 @@ export function fromSchedule(
     drivingChain: drivingChain(problem, schedule).map((step) => chainStep(network, translated, step)),
     criticalChains: plain.chains.map((chain) => chain.map((at) => network.tasks[at]!.id)),
     criticalChainCount: plain.chainCount,
-    lowerBound: boundOf(problem, schedule.finish),
-    schedulesTried: tried,
+    lowerBound: bound,
+    schedulesTried: stats.schedulesTried,
   }
-}
-
-/** No schedule finishes before this: capacities dropped, links and calendars kept. */
-function boundOf(problem: Translated['problem'], finish: Instant): Instant {
-  const relaxed = capacityFreeBound(networkOf(problem))
-  return 'bound' in relaxed ? Math.min(relaxed.bound, finish) : finish
 }
 
 function chainStep(network: TaskNetwork, translated: Translated, step: DrivingStep): ChainStep {

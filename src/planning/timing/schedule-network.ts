@@ -23,8 +23,7 @@ export function scheduleNetwork(
   for (const years of yearsAhead) {
     const translated = toProblem(project, network, from, from + years * 366 * minutesPerDay)
     const outcome = scheduleProblem(translated.problem, options)
-    if (outcome.kind === 'found')
-      return fromSchedule(network, translated, outcome.schedule, outcome.stats.schedulesTried)
+    if (outcome.kind === 'found') return fromSchedule(network, translated, outcome)
     const tasks = (outcome.kind === 'impossible' ? outcome.tasks : outcome.stuck).map(
       (at) => network.tasks[at]!.id,
     )

@@ -1,7 +1,7 @@
 import { dayOf, type Instant } from '../../base/clock.ts'
 import type { Spans } from '../../base/spans.ts'
 import type { Project } from '../../model/project.ts'
-import type { PlanTask, TaskNetwork } from '../../model/tasks.ts'
+import type { LinkWhy, PlanTask, TaskNetwork } from '../../model/tasks.ts'
 import { timetableOf, workDays } from '../calendar/deliveries.ts'
 import { join, machineHours, meet, sessionsOf, toolDates } from '../calendar/open-hours.ts'
 import type { Calendar, Link, Mode, Need, Problem, Resource, Task } from '../schedule/problem.ts'
@@ -106,6 +106,11 @@ function needsOf(world: World, task: PlanTask, team: readonly string[]): readonl
   ]
 }
 
+/** What the hands of a team cost for so many minutes of each. */
+function costOf({ people }: Project, team: readonly string[], minutes: number): number {
+  return team.reduce((sum, person) => sum + (people.get(person)!.rate.valueOf() * minutes) / 60, 0)
+}
+
 function modesOf(
   world: World,
   task: PlanTask,
@@ -123,6 +128,7 @@ function modesOf(
       least: task.least,
       needs: needsOf(world, task, team),
       timetable,
+      cost: costOf(world.project, team, task.handsMinutes),
     }),
   )
   return { modes, people }
@@ -158,6 +164,16 @@ function worldOf(
   }
 }
 
+/** How much each order wants to go out early, by cart: every one a little, more the longer it may take than at best. */
+function orderWeights({ tasks }: TaskNetwork): ReadonlyMap<string, number> {
+  return new Map(
+    tasks.flatMap(({ delivery }) => (delivery ? [[delivery.cart, 1 + (delivery.spreadDays ?? 0)]] : [])),
+  )
+}
+
+/** Links between which a part or an assembly lies half done. */
+const halfDone: ReadonlySet<LinkWhy> = new Set(['route', 'assembly', 'cure', 'load'])
+
 /** Earlier goes first among equals: orders, then what runs by itself, then the rest. */
 const preference: Readonly<Partial<Record<PlanTask['kind'], number>>> = { order: 2, load: 1, run: 1 }
 
@@ -167,12 +183,14 @@ export function toProblem(project: Project, network: TaskNetwork, from: Instant,
   const world = worldOf(project, network, resources, from, to)
   const index = new Map(network.tasks.map((task, at) => [task.id, at]))
   const made = network.tasks.map((task) => modesOf(world, task))
+  const weights = orderWeights(network)
   const tasks = network.tasks.map(
     (task, at): Task => ({
       id: task.id,
       release: task.release,
       modes: made[at]!.modes,
       preference: preference[task.kind] ?? 0,
+      uncertain: task.kind === 'order' ? (weights.get(task.subject.cart!) ?? 1) : 0,
     }),
   )
   const links = network.links.map(
@@ -182,6 +200,7 @@ export function toProblem(project: Project, network: TaskNetwork, from: Instant,
       type: 'FS',
       lag: 'minutes' in link.lag ? link.lag.minutes : { days: link.lag.workingDays, calendar: 0 },
       longest: link.within,
+      halfDone: halfDone.has(link.why),
     }),
   )
   const holds = network.holds.map((hold) => ({
@@ -193,7 +212,10 @@ export function toProblem(project: Project, network: TaskNetwork, from: Instant,
   const problem: Problem = {
     start: from,
     horizon: to,
-    resources,
+    resources: resources.map((resource) => {
+      const sessions = world.sessions.get(resource.says)
+      return resource.id.startsWith('person:') && sessions ? { ...resource, sessions } : resource
+    }),
     calendars: world.calendars.list,
     tasks,
     links,
