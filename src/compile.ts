@@ -23,6 +23,7 @@ import { inspectionLines } from './planning/inspection/inspection-lines.ts'
 import { planJoins } from './planning/joins/plan-joins.ts'
 import { sampleProject, samplesFor } from './planning/risk/index.ts'
 import { buildNetwork } from './planning/tasks/build-network.ts'
+import { effortFor } from './planning/timing/effort-for.ts'
 import { readyTimes } from './planning/timing/ready-times.ts'
 import { scheduleNetwork } from './planning/timing/schedule-network.ts'
 import { plannedSessions } from './planning/timing/sessions.ts'
@@ -42,7 +43,7 @@ import { version } from './version.ts'
 export interface CompileOptions extends LoadOptions {
   /** First day, instead of the project's own start. */
   readonly date?: Day
-  /** Most schedules tried; 60 where not said. */
+  /** Most schedules tried; where not said 60, less of a plan of more than 500 tasks. */
   readonly effort?: number
   readonly seed?: number
   /** How often the plan is laid out again with times as they may turn out; 0: never. Where not said 100, less of a large plan. */
@@ -142,7 +143,7 @@ function planStage(laid: Laid, options: CompileOptions): Stage<Results | null> {
   return stage((report) => {
     const { project, purchase, orders, network } = laid
     const schedule = scheduleNetwork(project, network, {
-      effort: options.effort ?? 60,
+      effort: options.effort ?? effortFor(network.tasks.length),
       seed: options.seed ?? 1,
       ...(options.progress ? { progress: options.progress } : {}),
     })

@@ -34,7 +34,7 @@ ${exitHelp}`,
       .option('--date <day>', 'first day, instead of the start in the project (YYYY-MM-DD)')
   const search = (command: Command): Command =>
     shared(command)
-      .option('--effort <count>', 'most schedules tried (60)')
+      .option('--effort <count>', 'most schedules tried (60, less of more than 500 tasks)')
       .option('--seed <number>', 'seed of the search and of what is drawn (1)')
   shared(
     program
