@@ -1,6 +1,7 @@
 /**
  * What the build bundles in place of parts of the workbook writer's library that writing a workbook in memory never
- * reaches: reading and writing CSV (fast-csv, dayjs), random ids (uuid), and a copy of Node's own streams.
+ * reaches: reading and writing CSV (fast-csv, dayjs), random ids (uuid), packing (jszip; the parts are packed by us),
+ * reading (saxes), and a copy of Node's own streams.
  *
  *   import { exceljsStubs, requireBanner } from './exceljs-stubs.mjs'
  *   await build({ …, format: 'esm', splitting: true, plugins: [exceljsStubs], banner: { js: requireBanner } })
@@ -20,6 +21,10 @@ const stubs = {
   'dayjs/plugin/utc': 'module.exports = {}',
   uuid: "module.exports = { v4() { throw new Error('random ids are not bundled: a workbook must be the same each time') } }",
   'readable-stream': "module.exports = require('node:stream')",
+  jszip:
+    "module.exports = class { constructor() { throw new Error('the library\\'s own packing is not bundled') } }",
+  saxes:
+    "module.exports = { SaxesParser: class { constructor() { throw new Error('reading workbooks is not bundled') } } }",
 }
 
 const names = new RegExp(

@@ -1,3 +1,4 @@
+import { groupBy } from '../base/group-by.ts'
 import type { AssemblyOrder, AssemblyPlan, Step } from '../model/assembly.ts'
 import type { Results } from '../model/results.ts'
 import type { PlanTask } from '../model/tasks.ts'
@@ -11,6 +12,9 @@ import { blockTitle } from './route-sheet-head.ts'
 import { sayCount } from './say-time.ts'
 import type { SheetMaker, Told } from './sheets.ts'
 import { boxColumns, mostBoxes, stepRows } from './step-rows.ts'
+import { type TasksAbout, tasksAbout } from './tasks-about.ts'
+
+type TasksByStep = ReadonlyMap<string, readonly PlanTask[]>
 
 /** An assembly that is put together, and how many of it. */
 interface Checklist {
@@ -19,6 +23,7 @@ interface Checklist {
   readonly name: string
   readonly pieces: number
   readonly planned: Planned | null
+  readonly byStep: TasksByStep
   /** In the order in which the schedule does them first. */
   readonly steps: readonly Step[]
 }
@@ -35,7 +40,8 @@ const boxWidth = 10
 /** The checklists: subassemblies first, as they are scheduled, then the device; each starts a printed page. */
 export const assemblySheet: SheetMaker = (told) => {
   const { results } = told
-  const lists = checklists(results)
+  const about = tasksAbout(results)
+  const lists = checklists(results, about)
   const boxes = Math.max(1, ...lists.map(({ pieces }) => boxColumns(pieces)))
   const widths = [
     ...leadingColumns.map(({ width }) => width),
@@ -54,12 +60,7 @@ export const assemblySheet: SheetMaker = (told) => {
   }
 }
 
-const inList =
-  (plan: AssemblyPlan) =>
-  ({ subject }: PlanTask): boolean =>
-    subject.step !== null && subject.assembly === plan.of
-
-function checklists(results: Results): readonly Checklist[] {
+function checklists(results: Results, about: TasksAbout): readonly Checklist[] {
   const { project, orders } = results
   const parts = [...project.parts.values()].flatMap(({ id, way, tries }) =>
     way.kind === 'assembly'
@@ -72,18 +73,24 @@ function checklists(results: Results): readonly Checklist[] {
   const lists = [...parts, ...device].flatMap((one): readonly Checklist[] => {
     const order = orders.get(one.plan.of ?? '')
     if (!order?.order || one.pieces === 0) return []
-    const planned = plannedFor(results, inList(one.plan))
-    return [{ ...one, order, planned, steps: inScheduledOrder(results, one.plan, order.order) }]
+    const tasks = about.assembly(one.plan.of)
+    const byStep = groupBy(tasks, ({ subject }) => subject.step!)
+    const steps = inScheduledOrder(results, one.plan, order.order, byStep)
+    return [{ ...one, order, planned: plannedFor(results, tasks), byStep, steps }]
   })
   const last = ({ plan }: Checklist): number => (plan.of === null ? 1 : 0)
   return lists.sort((a, b) => last(a) - last(b) || (a.planned?.start ?? 0) - (b.planned?.start ?? 0))
 }
 
 /** Steps by when the first of the batch comes to them; at the same minute as the order has them. */
-function inScheduledOrder(results: Results, plan: AssemblyPlan, order: readonly string[]): readonly Step[] {
+function inScheduledOrder(
+  results: Results,
+  plan: AssemblyPlan,
+  order: readonly string[],
+  byStep: TasksByStep,
+): readonly Step[] {
   const steps = new Map(plan.steps.map((step) => [step.id, step]))
-  const start = (id: string): number =>
-    plannedFor(results, (task) => inList(plan)(task) && task.subject.step === id)?.start ?? 0
+  const start = (id: string): number => plannedFor(results, byStep.get(id) ?? [])?.start ?? 0
   return order
     .map((id, at) => ({ id, at, start: start(id) }))
     .sort((a, b) => a.start - b.start || a.at - b.at)
@@ -164,9 +171,9 @@ function headRows(results: Results, list: Checklist, wide: number): readonly Row
   const tools = [...new Set(steps.flatMap(({ tool, machine }) => [tool?.text ?? machine ?? []].flat()))]
   const fixtures = [...new Set(steps.flatMap(({ fixture }) => fixture ?? []))]
   const whole = (cautions.assemblies.get(plan.of ?? '') ?? []).filter((one) => one.steps.length === 0)
-  const handwork = results.network.tasks
-    .filter((task) => inList(plan)(task) && task.kind !== 'cure')
-    .reduce((sum, { minutes }) => sum + minutes, 0)
+  const handwork = [...list.byStep.values()]
+    .flat()
+    .reduce((sum, { kind, minutes }) => sum + (kind === 'cure' ? 0 : minutes), 0)
   return [
     blockTitle(name, `assembly/${name}`, wide),
     ...fact(part ? 'Number' : 'Revision', identity.filter((one) => one !== null).join(', '), wide),
@@ -203,29 +210,24 @@ function sayOrder({ proved, turns, toolChanges }: AssemblyOrder): string {
     : `this order works, but not all orders were tried, so a better one may exist: ${effort}`
 }
 
-function bodyRows(results: Results, { plan, name, pieces, steps }: Checklist): readonly Row[] {
+function bodyRows(results: Results, { plan, name, pieces, steps, byStep }: Checklist): readonly Row[] {
   const joins = new Map(
     results.joins.filter(({ assembly }) => assembly === plan.of).map((join) => [join.step, join]),
   )
   const back = noWayBack(plan, steps, joins)
   const all = results.cautions.assemblies.get(plan.of ?? '') ?? []
+  const inspected = results.inspection.filter(({ of }) => of === name)
   const shown = new Set<object>()
   return steps.flatMap((step, at) => {
     const cautions = all.filter((one) => one.steps.includes(step.id) && !shown.has(one))
     for (const one of cautions) shown.add(one)
-    const lines = results.inspection.filter(
-      ({ of, feature, requirement }) =>
-        of === name && (feature === step.id || (feature === 'test' && requirement === step.test)),
+    const lines = inspected.filter(
+      ({ feature, requirement }) => feature === step.id || (feature === 'test' && requirement === step.test),
     )
+    const hands = (byStep.get(step.id) ?? []).filter(({ kind }) => kind !== 'cure')
+    const byPiece = groupBy(hands, ({ subject }) => subject.device ?? subject.lot)
     const days = Array.from({ length: step.together ? 1 : pieces }, (_, index) =>
-      plannedFor(
-        results,
-        (task) =>
-          inList(plan)(task) &&
-          task.kind !== 'cure' &&
-          task.subject.step === step.id &&
-          (task.subject.device ?? task.subject.lot) === index,
-      ),
+      plannedFor(results, byPiece.get(index) ?? []),
     )
     return stepRows({
       step,

@@ -1,5 +1,6 @@
 import type Fraction from 'fraction.js'
 import { dayOf, formatDay, formatInstant, type Instant } from '../base/clock.ts'
+import { groupBy } from '../base/group-by.ts'
 import { type Cents, decimal } from '../base/money.ts'
 import { exactText, toDecimals } from '../base/rounding.ts'
 import { plansAsBuilt } from '../model/assembly-plans.ts'
@@ -22,7 +23,7 @@ import type {
   ReportTask,
 } from './report-model.ts'
 import { reportOperations } from './report-operations.ts'
-import { sayBecause, sayLink } from './say-because.ts'
+import { sayBecause, sayLink, taskNames } from './say-because.ts'
 import { sayGap } from './say-gap.ts'
 import { sayLever, saySpread, sayWorth } from './say-risk.ts'
 import type { Told } from './sheets.ts'
@@ -221,9 +222,8 @@ function cartsOf(results: Results): readonly ReportCart[] {
 
 function tasksOf(results: Results): readonly ReportTask[] {
   const { network, schedule } = results
-  const before = new Map<string, { task: string; says: string }[]>()
-  for (const link of network.links)
-    before.set(link.to, [...(before.get(link.to) ?? []), { task: link.from, says: sayLink(results, link) }])
+  const before = groupBy(network.links, ({ to }) => to)
+  const names = taskNames(results)
   const byTime = [...network.tasks].sort((a, b) => {
     const [one, other] = [schedule.tasks.get(a.id)!, schedule.tasks.get(b.id)!]
     return one.start - other.start || one.finish - other.finish || (a.id < b.id ? -1 : 1)
@@ -259,7 +259,10 @@ function tasksOf(results: Results): readonly ReportTask[] {
         from: formatInstant(open),
         to: formatInstant(close),
       })),
-      waitsFor: before.get(task.id) ?? [],
+      waitsFor: (before.get(task.id) ?? []).map((link) => ({
+        task: link.from,
+        says: sayLink(results, link, names.get(link.from)),
+      })),
     }
   })
 }

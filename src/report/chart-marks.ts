@@ -27,8 +27,9 @@ export function stretchesOf({ task, at }: PlacedTask): readonly Stretch[] {
 /** Machines and fixtures kept from one task of a group to another. */
 export function heldIn({ network, schedule }: Results, ids: ReadonlySet<string>): readonly Stretch[] {
   return network.holds.flatMap(({ from, to }): readonly Stretch[] => {
+    if (!ids.has(from)) return []
     const [first, last] = [schedule.tasks.get(from), schedule.tasks.get(to)]
-    return ids.has(from) && first && last ? [{ open: first.start, close: last.finish, mark: 'held' }] : []
+    return first && last ? [{ open: first.start, close: last.finish, mark: 'held' }] : []
   })
 }
 

@@ -1,3 +1,4 @@
+import { groupBy } from '../base/group-by.ts'
 import type { Part, RouteStep } from '../model/project.ts'
 import type { InspectionLine, Results } from '../model/results.ts'
 import type { PlanTask } from '../model/tasks.ts'
@@ -7,12 +8,13 @@ import { footOf } from './foot-of.ts'
 import { limitCell, sayRequirement } from './inspection-cells.ts'
 import { blank, line, text, writeHere } from './make-cells.ts'
 import { type Planned, plannedFor, sayDays, sayEach } from './planned-days.ts'
-import { printRows, printTasks } from './print-rows.ts'
+import { partPrint, platePrint, printRows } from './print-rows.ts'
 import { routeRows } from './route-rows.ts'
 import { blockTitle, lotsOf, pair, routeSheetHead, sayPieces } from './route-sheet-head.ts'
 import { sawingBlock } from './sawing-block.ts'
 import { sayCount } from './say-time.ts'
 import type { SheetMaker, Told } from './sheets.ts'
+import { type TasksAbout, tasksAbout } from './tasks-about.ts'
 
 const columns: readonly Column[] = [
   { head: 'No.', width: 6 },
@@ -56,7 +58,8 @@ interface RouteSheet {
 
 /** How every part is made: a route sheet for each, that starts a printed page and goes with the pieces. */
 export const makingSheet: SheetMaker = (told) => {
-  const sheets = [...plateSheets(told), ...partSheets(told)].sort(
+  const about = tasksAbout(told.results)
+  const sheets = [...plateSheets(told, about), ...partSheets(told, about)].sort(
     (a, b) => (a.planned?.start ?? 0) - (b.planned?.start ?? 0) || (a.title < b.title ? -1 : 1),
   )
   return {
@@ -114,10 +117,10 @@ function contents({ results }: Told, sheets: readonly RouteSheet[]): readonly Bl
 const sectionOf = (title: string): Section => ({ continued: `${title}, continued`, whole: true })
 
 /** Print jobs that several parts share. */
-function plateSheets({ results }: Told): readonly RouteSheet[] {
+function plateSheets({ results }: Told, about: TasksAbout): readonly RouteSheet[] {
   const { project, cautions } = results
   return [...project.plates.values()].flatMap((plate): readonly RouteSheet[] => {
-    const tasks = printTasks(results, { plate: plate.id })
+    const tasks = platePrint(results, about.plate(plate.id))
     if (tasks.length === 0) return []
     const loads = plate.parts.flatMap((id) => {
       const part = project.parts.get(id)
@@ -127,13 +130,12 @@ function plateSheets({ results }: Told): readonly RouteSheet[] {
     const name = `making/plate ${plate.id}`
     const title = `Plate ${plate.id}`
     const pieces = loads.reduce((sum, one) => sum + one.pieces, 0)
-    const mine = (task: PlanTask): boolean => tasks.includes(task)
     return [
       {
         name,
         title,
         says: `${pieces} pieces of ${loads.length} parts ${plate.runs.length > 1 ? `in ${plate.runs.length} jobs` : 'on one plate'}`,
-        planned: plannedFor(results, mine),
+        planned: plannedFor(results, tasks),
         blocks: [
           {
             kind: 'rows',
@@ -172,14 +174,16 @@ function stepsOf({ way }: Part): readonly RouteStep[] {
   return solder ? [{ kind: 'work', at: solder.at, operation: solder }, ...way.route] : way.route
 }
 
-function partSheets({ results }: Told): readonly RouteSheet[] {
+function partSheets({ results }: Told, about: TasksAbout): readonly RouteSheet[] {
+  const inspected = groupBy(results.inspection, ({ of }) => of)
   return [...results.project.parts.values()].flatMap((part): readonly RouteSheet[] => {
     const { way } = part
     const alone = way.kind === 'printed' && way.plate === null
     const steps = stepsOf(part)
     if (lotsOf(results, part).length === 0 || (steps.length === 0 && !alone)) return []
     const name = `making/${part.id}`
-    const lines = results.inspection.filter(({ of }) => of === part.id)
+    const lines = inspected.get(part.id) ?? []
+    const tasks = about.part(part.id)
     const tests =
       lines.length > 0 ? [table(`${name}/inspection`, part.id, measured, lines.flatMap(measuredRows))] : []
     return [
@@ -187,10 +191,13 @@ function partSheets({ results }: Told): readonly RouteSheet[] {
         name,
         title: part.id,
         says: sayPieces(results, part),
-        planned: plannedFor(results, ({ subject }) => subject.part === part.id && subject.step === null),
+        planned: plannedFor(
+          results,
+          tasks.filter(({ subject }) => subject.step === null),
+        ),
         blocks: [
           partHead(results, part, name),
-          table(`${name}/steps`, part.id, columns, stepRows(results, part, steps)),
+          table(`${name}/steps`, part.id, columns, stepRows(results, { part, steps, tasks })),
           ...tests,
         ],
       },
@@ -212,16 +219,23 @@ function partHead(results: Results, part: Part, name: string): Block {
   }
 }
 
-function stepRows(results: Results, part: Part, steps: readonly RouteStep[]): readonly Row[] {
+interface Route {
+  readonly part: Part
+  readonly steps: readonly RouteStep[]
+  /** All tasks about the part. */
+  readonly tasks: readonly PlanTask[]
+}
+
+function stepRows(results: Results, { part, steps, tasks }: Route): readonly Row[] {
   const { way } = part
   const alone = way.kind === 'printed' && way.plate === null
-  const prints = alone ? printRows(results, way.job, printTasks(results, { part: part.id })) : []
+  const prints = alone ? printRows(results, way.job, partPrint(results, tasks)) : []
   const lots = lotsOf(results, part)
   const routes = steps.flatMap((step, at) => {
     const days = lots.map((_, lot) =>
       plannedFor(
         results,
-        ({ subject }) => subject.part === part.id && subject.routeStep === at && subject.lot === lot,
+        tasks.filter(({ subject }) => subject.routeStep === at && subject.lot === lot),
       ),
     )
     return routeRows(

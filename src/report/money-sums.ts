@@ -1,4 +1,5 @@
 import Fraction from 'fraction.js'
+import { groupBy } from '../base/group-by.ts'
 import type { Charge, ExpectedLoss, Money, Share } from '../model/money.ts'
 import type { Project } from '../model/project.ts'
 import type { Cart } from '../model/purchase.ts'
@@ -79,47 +80,36 @@ export function byPartTable(all: Money): Block {
   const inOrder = [...all.byPart].sort(
     (a, b) => place(a) - place(b) || (causeKey(a.cause) < causeKey(b.cause) ? -1 : 1),
   )
+  const byCause = groupBy(all.charges.entries(), ([, charge]) => causeKey(charge.cause))
   const sums = inOrder.map(({ cause, known }) =>
-    chargeSum(
-      all,
-      text(sayCause(cause)),
-      causeCell(cause),
-      known,
-      (each) => causeKey(each.cause) === causeKey(cause),
-    ),
+    chargeSum(byCause.get(causeKey(cause)) ?? [], text(sayCause(cause)), causeCell(cause), known),
   )
   return sumTable('by part', 'Charged, by what it is for', sums, all)
 }
 
 /** Charged, by kind. */
 export function byProcessTable(all: Money): Block {
+  const byProcess = groupBy(all.charges.entries(), ([, charge]) => charge.process)
   const sums = all.byProcess.map(({ process, known }) =>
-    chargeSum(
-      all,
-      text(processWords[process]),
-      `charged by kind/${process}`,
-      known,
-      (each) => each.process === process,
-    ),
+    chargeSum(byProcess.get(process) ?? [], text(processWords[process]), `charged by kind/${process}`, known),
   )
   return sumTable('by process', 'Charged, by kind', sums, all)
 }
 
+/** A sum of charges, each with its place in the list of all. */
 function chargeSum(
-  all: Money,
+  mine: readonly (readonly [number, Charge])[],
   title: Cell,
   name: CellName,
   known: number,
-  belongs: (charge: Charge) => boolean,
 ): Sum {
-  const mine = all.charges.flatMap((charge, at) => (belongs(charge) ? [{ charge, at }] : []))
   return {
     title,
     name,
     known,
-    amounts: mine.map(({ at }) => amountCell('charge', at)),
-    open: sumOf(...mine.map(({ at }) => flagCell('charge', at))),
-    unknown: mine.filter(({ charge }) => charge.amount === null).length,
+    amounts: mine.map(([at]) => amountCell('charge', at)),
+    open: sumOf(...mine.map(([at]) => flagCell('charge', at))),
+    unknown: mine.filter(([, charge]) => charge.amount === null).length,
   }
 }
 

@@ -1,4 +1,5 @@
 import Fraction from 'fraction.js'
+import { groupBy } from '../base/group-by.ts'
 import { type Cents, majorUnits, shareOut } from '../base/money.ts'
 import { toDecimals } from '../base/rounding.ts'
 import type { Money } from '../model/money.ts'
@@ -25,12 +26,14 @@ const finer = 2
  */
 export function placeCosts(places: readonly PartPlace[], all: Money): ReadonlyMap<PartPlace, PlaceCost> {
   const costs = new Map<PartPlace, PlaceCost>()
-  const byPart = new Map<string, PartPlace[]>()
-  for (const place of places) byPart.set(place.part.id, [...(byPart.get(place.part.id) ?? []), place])
-  for (const [id, mine] of byPart) {
-    const share = all.byPart.find(({ cause }) => cause.kind === 'part' && cause.id === id)
+  const shares = new Map(all.byPart.map((share) => [causeKey(share.cause), share]))
+  const charges = groupBy(all.charges.entries(), ([, { cause }]) => causeKey(cause))
+  for (const [id, mine] of groupBy(places, ({ part }) => part.id)) {
+    const key = causeKey({ kind: 'part', id })
+    const share = shares.get(key)
+    const flags = (charges.get(key) ?? []).map(([at]) => flagCell('charge', at))
     const spent = share
-      ? spentOn(mine, share.known, share.unknown.length > 0, id, all)
+      ? spentOn(mine, { id, known: share.known, open: share.unknown.length > 0, flags }, all)
       : mine.map(() => free(all))
     for (const [at, place] of mine.entries()) costs.set(place, spent[at]!)
   }
@@ -41,22 +44,25 @@ function free({ currency }: Money): PlaceCost {
   return { unit: blank(), extended: money(0, currency), name: null }
 }
 
-function spentOn(
-  places: readonly PartPlace[],
-  known: Cents,
-  open: boolean,
-  id: string,
-  all: Money,
-): PlaceCost[] {
+/** What was charged to a part, and the cells that tell whether some of it is unknown. */
+interface Spent {
+  readonly id: string
+  readonly known: Cents
+  readonly open: boolean
+  readonly flags: readonly CellName[]
+}
+
+function spentOn(places: readonly PartPlace[], spent: Spent, all: Money): PlaceCost[] {
+  const { id, known, open } = spent
   const pieces = places.map((place) => new Fraction(place.pieces))
   const sum = pieces.reduce((a, b) => a.add(b), new Fraction(0))
   const weights = sum.equals(0) ? places.map((_, at) => new Fraction(at === 0 ? 1 : 0)) : pieces
   const shares = shareOut(known, weights)
-  const unit = unitCost(id, known, open, sum, all)
+  const unit = unitCost(spent, sum, all)
   return places.map((_, at): PlaceCost => {
     const name = `part cost/${id}/${at + 1}`
     const live = knownOr(
-      openOf(id, all),
+      openOf(spent),
       shareOf(sumOf(causeCell({ kind: 'part', id })), weights, at, all.digits),
     )
     return { unit, name, extended: knownMoney(shares[at]!, open, all.currency, { name, live }) }
@@ -74,18 +80,17 @@ function shareOf(whole: Expression, weights: readonly Fraction[], at: number, di
 }
 
 /** Whether some amount charged to a part is unknown. */
-function openOf(id: string, { charges }: Money): Expression {
-  const key = causeKey({ kind: 'part', id })
-  const flags = charges.flatMap(({ cause }, at) => (causeKey(cause) === key ? [flagCell('charge', at)] : []))
+function openOf({ flags }: Spent): Expression {
   return { op: '>', left: sumOf(...flags), right: constant(0) }
 }
 
-function unitCost(id: string, known: Cents, open: boolean, pieces: Fraction, all: Money): Cell {
+function unitCost(spent: Spent, pieces: Fraction, all: Money): Cell {
   if (pieces.equals(0)) return blank()
   const { currency, digits } = all
+  const { id, known, open } = spent
   const cause = { kind: 'part', id } as const
   const each = rounded(portion(sumOf(causeCell(cause)), new Fraction(1).div(pieces)), digits + finer)
-  const live = choose(openOf(id, all), words(unknownWord), each)
+  const live = choose(openOf(spent), words(unknownWord), each)
   if (open) return { value: { type: 'unknown', text: unknownWord }, align: 'right', live }
   const value = Number(toDecimals(majorUnits(known, digits).div(pieces), digits + finer))
   return {

@@ -8,10 +8,10 @@ export interface Planned {
   readonly finish: Instant
 }
 
-/** From the first start to the last finish of the tasks that a test picks; `null`: none of them is planned. */
-export function plannedFor(results: Results, picks: (task: PlanTask) => boolean): Planned | null {
-  const placed = results.network.tasks.filter(picks).flatMap(({ id }) => {
-    const one = results.schedule.tasks.get(id)
+/** From the first start to the last finish of some tasks; `null`: none of them is planned. */
+export function plannedFor({ schedule }: Results, tasks: readonly PlanTask[]): Planned | null {
+  const placed = tasks.flatMap(({ id }) => {
+    const one = schedule.tasks.get(id)
     return one ? [one] : []
   })
   if (placed.length === 0) return null

@@ -8,17 +8,24 @@ import { plannedFor, sayDays } from './planned-days.ts'
 import { runOfTask } from './run-of-task.ts'
 import { sayCount, sayRange, sentences } from './say-time.ts'
 
-/** The tasks of a print job in their order: of a plate, or of a part printed alone. */
-export function printTasks(
-  results: Results,
-  of: { readonly plate: string } | { readonly part: string },
-): readonly PlanTask[] {
+/** Of all tasks about a plate those of its print job, by start. */
+export function platePrint({ schedule }: Results, tasks: readonly PlanTask[]): readonly PlanTask[] {
+  return byStart(
+    schedule,
+    tasks.filter(({ subject }) => subject.cart === null),
+  )
+}
+
+/** Of all tasks about a part printed alone those of its print job, by start. */
+export function partPrint({ schedule }: Results, tasks: readonly PlanTask[]): readonly PlanTask[] {
   const mine = ({ subject, kind }: PlanTask): boolean =>
-    'plate' in of
-      ? subject.plate === of.plate && subject.cart === null
-      : subject.part === of.part && subject.routeStep === null && subject.cart === null && kind !== 'ready'
-  const start = ({ id }: PlanTask): number => results.schedule.tasks.get(id)?.start ?? 0
-  return results.network.tasks.filter(mine).sort((a, b) => start(a) - start(b))
+    subject.routeStep === null && subject.cart === null && kind !== 'ready'
+  return byStart(schedule, tasks.filter(mine))
+}
+
+function byStart({ tasks }: Results['schedule'], print: readonly PlanTask[]): readonly PlanTask[] {
+  const start = ({ id }: PlanTask): number => tasks.get(id)?.start ?? 0
+  return [...print].sort((a, b) => start(a) - start(b))
 }
 
 const does: Readonly<Record<string, string>> = {
@@ -49,7 +56,7 @@ function sayRun(results: Results, task: PlanTask, stage: 'load' | 'run'): readon
 export function printRows(results: Results, job: PrintJob, tasks: readonly PlanTask[]): readonly Row[] {
   return tasks.map((task, at): Row => {
     const stage = task.id.split(' / ').at(-1)!
-    const planned = plannedFor(results, ({ id }) => id === task.id)
+    const planned = plannedFor(results, [task])
     const range = sayRange(job[stage === 'run' ? 'time' : (stage as 'load')] as ThreePoint | null)
     const says = sentences(
       task.machine === null ? null : `on ${task.machine}`,

@@ -8,7 +8,14 @@ import { sayMinutes } from './make-cells.ts'
 /** A task as a sentence names it: its title, else its id. */
 export function sayTask(results: Results, id: string): string {
   const task = taskOf(results, id)
-  return task === null || task.title === '' ? id : task.title
+  return task === null ? id : nameOf(task)
+}
+
+const nameOf = ({ id, title }: PlanTask): string => (title === '' ? id : title)
+
+/** All tasks as sentences name them, for where many are named. */
+export function taskNames({ network }: Results): ReadonlyMap<string, string> {
+  return new Map(network.tasks.map((task) => [task.id, nameOf(task)]))
 }
 
 function taskOf(results: Results, id: string): PlanTask | null {
@@ -79,9 +86,12 @@ const reasons: Readonly<Record<LinkWhy, (from: string) => string>> = {
   load: (from) => `on the same machine, straight after ${from}`,
 }
 
-/** Why the later task of a link waits for the earlier one, with the time between them and the longest wait. */
-export function sayLink(results: Results, link: TaskLink): string {
-  const said = reasons[link.why](`"${sayTask(results, link.from)}"`)
+/**
+ * Why the later task of a link waits for the earlier one, with the time between them and the longest wait. `from` is the
+ * earlier one's name where it is at hand.
+ */
+export function sayLink(results: Results, link: TaskLink, from = sayTask(results, link.from)): string {
+  const said = reasons[link.why](`"${from}"`)
   return [said, ...sayLag(link), ...sayLongest(link)].join(', ')
 }
 

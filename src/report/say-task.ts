@@ -1,6 +1,6 @@
 import type { AssemblyPlan, Step } from '../model/assembly.ts'
 import type { Results } from '../model/results.ts'
-import type { PlanTask } from '../model/tasks.ts'
+import type { PlanTask, TaskHold } from '../model/tasks.ts'
 
 /** The step of the assembly that a task carries out; `null`: it carries out none. */
 export function stepOf({ project }: Results, { subject }: PlanTask): Step | null {
@@ -11,12 +11,10 @@ export function stepOf({ project }: Results, { subject }: PlanTask): Step | null
   return plan?.steps.find(({ id }) => id === subject.step) ?? null
 }
 
-/** Machine, tools, fixtures and torque that a task is done with. */
-export function sayWith(results: Results, task: PlanTask): string {
+/** Machine, tools, fixtures and torque that a task is done with; `holds` are those that begin with it. */
+export function sayWith(results: Results, task: PlanTask, holds: readonly TaskHold[]): string {
   const step = stepOf(results, task)
-  const held = results.network.holds
-    .filter(({ from, kind }) => from === task.id && kind !== 'machine')
-    .map(({ resource }) => resource)
+  const held = holds.filter(({ kind }) => kind !== 'machine').map(({ resource }) => resource)
   const all = [
     ...(task.machine === null ? [] : [task.machine]),
     ...task.tools,

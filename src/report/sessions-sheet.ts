@@ -1,7 +1,8 @@
 import { dayOf, formatInstant, weekday } from '../base/clock.ts'
+import { groupBy } from '../base/group-by.ts'
 import type { Results } from '../model/results.ts'
 import type { Session } from '../model/schedule.ts'
-import type { PlanTask } from '../model/tasks.ts'
+import type { PlanTask, TaskHold } from '../model/tasks.ts'
 import type { Block, Column, Row } from './cells.ts'
 import { footOf } from './foot-of.ts'
 import { blank, line, minutes, sayMinutes, text, tick } from './make-cells.ts'
@@ -53,12 +54,14 @@ function top({ project, sessions }: Results): Block {
 interface Bench {
   readonly results: Results
   readonly tasks: ReadonlyMap<string, PlanTask>
+  readonly holds: ReadonlyMap<string, readonly TaskHold[]>
   readonly started: ReadonlyMap<Session, readonly PlacedTask[]>
 }
 
 function sessionBlocks(results: Results): readonly Block[] {
   const tasks = new Map(results.network.tasks.map((task) => [task.id, task]))
-  const bench: Bench = { results, tasks, started: startedIn(results) }
+  const holds = groupBy(results.network.holds, ({ from }) => from)
+  const bench: Bench = { results, tasks, holds, started: startedIn(results) }
   return results.sessions.flatMap((session, at) => {
     const before = results.sessions[at - 1]
     const newWeek = before !== undefined && weekOf(before) !== weekOf(session)
@@ -116,7 +119,7 @@ function workRow(bench: Bench, piece: Piece): Row {
       text(`${clockOf(piece.open)} to ${clockOf(piece.close)}`),
       minutes(piece.close - piece.open),
       text(sayTitle(bench.results, task), task.kind === 'order' ? { role: 'strong' } : {}),
-      text(sayWith(bench.results, task)),
+      text(sayWith(bench.results, task, bench.holds.get(task.id) ?? [])),
       text(mindOf(bench.results, task, piece).join('; ')),
     ],
   }

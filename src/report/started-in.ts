@@ -34,6 +34,6 @@ function startersOf({ network, schedule }: Results): ReadonlyMap<string, readonl
 
 /** The session of one of these people that was last open at the instant, else anybody's. */
 function sessionOf(sessions: readonly Session[], start: number, people: readonly string[]): Session | null {
-  const before = sessions.filter(({ open }) => open <= start)
-  return before.findLast(({ person }) => people.includes(person)) ?? before.at(-1) ?? null
+  const theirs = sessions.findLast(({ open, person }) => open <= start && people.includes(person))
+  return theirs ?? sessions.findLast(({ open }) => open <= start) ?? null
 }

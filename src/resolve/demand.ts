@@ -1,3 +1,4 @@
+import { groupBy } from '../base/group-by.ts'
 import type { Place } from '../base/place.ts'
 import { qty } from '../diagnostics/catalogue/qty.ts'
 import type { Report } from '../diagnostics/message.ts'
@@ -59,10 +60,13 @@ export function countDemand(
   devices: number,
   pointedAt: ReadonlySet<string>,
 ): ReadonlyMap<string, Demand> {
-  const uses = new Map<string, Use[]>()
-  for (const { part, ...use } of [...(assembly ? askedByPlan(assembly) : []), ...askedByParts(parts)]) {
-    uses.set(part, [...(uses.get(part) ?? []), use])
-  }
+  const asked = [...(assembly ? askedByPlan(assembly) : []), ...askedByParts(parts)]
+  const uses = new Map(
+    [...groupBy(asked, ({ part }) => part)].map(([id, all]) => [
+      id,
+      all.map(({ part: _, ...use }): Use => use),
+    ]),
+  )
   const demand = new Map<string, Demand>()
   const open = new Set<string>()
   const find = (id: string): Demand => {

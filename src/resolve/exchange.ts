@@ -1,6 +1,6 @@
 import Fraction from 'fraction.js'
 import { currencies } from '../base/currencies.ts'
-import type { Place } from '../base/place.ts'
+import { groupBy } from '../base/group-by.ts'
 import { buy } from '../diagnostics/catalogue/buy.ts'
 import { qty } from '../diagnostics/catalogue/qty.ts'
 import type { Offer, Part, Project } from '../model/project.ts'
@@ -63,16 +63,18 @@ function pricedIn(project: Project): readonly Priced[] {
 export function reportExchange(context: Context, project: Project): void {
   const home = project.device.currency
   if (!currencies.has(home)) return
-  const users = new Map<string, { at: Place; says: string }[]>()
-  const use = (currency: string, at: Place, says: string): void => {
-    if (currency !== home && !project.exchange.has(currency) && currencies.has(currency))
-      users.set(currency, [...(users.get(currency) ?? []), { at, says }])
-  }
-  for (const vendor of project.vendors.values())
-    if (context.names.used.has(vendor.id))
-      use(vendor.currency, vendor.at, `\`${vendor.id}\` sells in ${vendor.currency}`)
-  for (const { what, offer } of pricedIn(project))
-    use(offer.currency, offer.at, `${what} is priced in ${offer.currency}`)
+  const unknown = (currency: string): boolean =>
+    currency !== home && !project.exchange.has(currency) && currencies.has(currency)
+  const vendors = [...project.vendors.values()]
+    .filter(({ id }) => context.names.used.has(id))
+    .map(({ id, currency, at }) => ({ currency, at, says: `\`${id}\` sells in ${currency}` }))
+  const offers = pricedIn(project).map(({ what, offer: { currency, at } }) => ({
+    currency,
+    at,
+    says: `${what} is priced in ${currency}`,
+  }))
+  const uses = [...vendors, ...offers].filter(({ currency }) => unknown(currency))
+  const users = groupBy(uses, ({ currency }) => currency)
   for (const [currency, places] of users)
     context.report(buy.noExchange, places[0]!.at, { currency, home, users: places.slice(1) })
 }

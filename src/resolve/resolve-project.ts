@@ -1,4 +1,5 @@
 import { type Day, formatDay } from '../base/clock.ts'
+import { groupBy } from '../base/group-by.ts'
 import type { Place } from '../base/place.ts'
 import { cal } from '../diagnostics/catalogue/cal.ts'
 import { prc } from '../diagnostics/catalogue/prc.ts'
@@ -99,12 +100,10 @@ function entriesOf(source: Source): readonly Entry[] {
 }
 
 function stepNames(source: Source, parts: ReadonlySet<string>): ReadonlyMap<string, readonly StepName[]> {
-  const names = new Map<string, StepName[]>()
-  for (const { assembly, spot } of plansOf(source)) {
-    for (const id of stepIds(listed(field(spot, 'steps')), parts))
-      names.set(id, [...(names.get(id) ?? []), { assembly, id }])
-  }
-  return names
+  const names = plansOf(source).flatMap(({ assembly, spot }) =>
+    stepIds(listed(field(spot, 'steps')), parts).map((id): StepName => ({ assembly, id })),
+  )
+  return groupBy(names, ({ id }) => id)
 }
 
 function usersOf(source: Source, people: readonly string[]): ReadonlyMap<string, readonly string[]> {

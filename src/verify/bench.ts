@@ -1,3 +1,4 @@
+import { groupByEach } from '../base/group-by.ts'
 import type { AssemblyPlan, OpeningAt, Step } from '../model/assembly.ts'
 import type { Target } from '../model/project.ts'
 
@@ -91,9 +92,5 @@ function putsBody(step: Step, body: string): boolean {
 }
 
 function byKey(steps: readonly Step[], keys: (step: Step) => readonly string[]): Map<string, Step[]> {
-  const result = new Map<string, Step[]>()
-  for (const step of steps) {
-    for (const key of keys(step)) result.set(key, [...(result.get(key) ?? []), step])
-  }
-  return result
+  return groupByEach(steps, keys)
 }

@@ -1,11 +1,14 @@
-import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate'
+import { strToU8, zipSync } from 'fflate'
+import type { BookParts } from './package-parts.ts'
+import type { SheetData } from './sheet-data.ts'
 import { attribute, type Link, mendSheet } from './sheet-xml.ts'
 import { type Parts, stamped } from './stamp.ts'
 
-/** The links of a sheet: cell, and where it leads, inside by place or outside by address. */
-export interface SheetLinks {
+/** What a sheet holds beside its cells: links by cell, inside by place or outside by address, and merged ranges. */
+export interface SheetMarks {
   readonly inside: readonly { readonly cell: string; readonly place: string }[]
   readonly outside: readonly { readonly cell: string; readonly url: string }[]
+  readonly merged: readonly string[]
 }
 
 const xmlHead = '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n'
@@ -15,33 +18,33 @@ const linkType = 'http://schemas.openxmlformats.org/officeDocument/2006/relation
 const extendedSpace = 'http://schemas.openxmlformats.org/officeDocument/2006/extended-properties'
 
 /**
- * The file as it leaves fettle: the writer's package mended against the format's schemas, its links added, stamped with
- * the hash of its content and zipped with fixed dates and without folder entries.
+ * The file as it leaves fettle: the writer's parts mended against the format's schemas, with the cells, links and merged
+ * cells of each sheet, stamped with the hash of their content and zipped with fixed dates and without folder entries.
  * Gives: the same bytes for the same content, whatever the clock and the time zone.
  */
-export function finish(bytes: Uint8Array, links: readonly SheetLinks[]): Uint8Array {
-  const parts: Record<string, Uint8Array> = {}
-  for (const [path, content] of Object.entries(unzipSync(bytes))) {
-    if (!path.endsWith('/')) parts[path] = content
-  }
-  for (const [at, sheetLinks] of links.entries()) linkSheet(parts, `sheet${at + 1}.xml`, sheetLinks)
-  parts['docProps/app.xml'] = strToU8(
+export function finish({ parts, data }: BookParts, marks: readonly SheetMarks[]): Uint8Array {
+  for (const [at, sheetMarks] of marks.entries())
+    fillSheet(parts, `sheet${at + 1}.xml`, data[at]!, sheetMarks)
+  parts.set(
+    'docProps/app.xml',
     `${xmlHead}<Properties xmlns="${extendedSpace}"><Application>fettle</Application></Properties>`,
   )
-  return zipped(stamped(parts))
+  const bytes = [...parts].map(([path, xml]) => [path, strToU8(xml)] as const)
+  return zipped(stamped(Object.fromEntries(bytes)))
 }
 
-function linkSheet(parts: Record<string, Uint8Array>, file: string, { inside, outside }: SheetLinks): void {
+function fillSheet(parts: BookParts['parts'], file: string, data: SheetData, marks: SheetMarks): void {
+  const { inside, outside, merged } = marks
   const path = `xl/worksheets/${file}`
-  const sheet = parts[path]
-  if (!sheet) throw new Error(`the workbook lacks ${path}`)
+  const sheet = parts.get(path)
+  if (sheet === undefined) throw new Error(`the workbook lacks ${path}`)
   const outer: Link[] = outside.map(({ cell }, at) => ({ cell, relationship: `rIdLink${at + 1}` }))
-  parts[path] = strToU8(mendSheet(strFromU8(sheet), [...inside, ...outer]))
-  if (outside.length > 0) parts[`xl/worksheets/_rels/${file}.rels`] = strToU8(relationships(outside))
+  parts.set(path, mendSheet(sheet, { data, merged, links: [...inside, ...outer] }))
+  if (outside.length > 0) parts.set(`xl/worksheets/_rels/${file}.rels`, relationships(outside))
 }
 
 /** Needs: the sheet has no relationships yet, which holds as long as no table, note or picture is written. */
-function relationships(outside: SheetLinks['outside']): string {
+function relationships(outside: SheetMarks['outside']): string {
   const one = ({ url }: { url: string }, at: number): string =>
     `<Relationship Id="rIdLink${at + 1}" Type="${linkType}" Target="${attribute(url)}" TargetMode="External"/>`
   return `${xmlHead}<Relationships xmlns="${relationshipsSpace}">${outside.map(one).join('')}</Relationships>`

@@ -15,7 +15,11 @@ export function safeText(text: string): string {
   return cutToLength(escapeCodes(cutToLines(plain)))
 }
 
+/** What may have to go; halves of letters are looked at in the text itself. */
+const doubtful = /[^\t\n\u0020-\ud7ff\ue000-\ufffd]/
+
 function withoutControls(text: string): string {
+  if (!doubtful.test(text)) return text
   let out = ''
   for (const letter of text) out += isAllowed(letter.codePointAt(0)!) ? letter : replacement(letter)
   return out

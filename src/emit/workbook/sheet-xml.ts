@@ -1,3 +1,5 @@
+import type { SheetData } from './sheet-data.ts'
+
 /** Order that the children of a worksheet must have. Source: ISO/IEC 29500-4, schema sml.xsd, `CT_Worksheet`. */
 const order = [
   'sheetPr dimension sheetViews sheetFormatPr cols sheetData sheetCalcPr sheetProtection protectedRanges scenarios',
@@ -23,19 +25,27 @@ export interface Link {
   readonly relationship?: string
 }
 
+/** What goes into the frame of a sheet. */
+export interface SheetFilling {
+  readonly data: SheetData
+  readonly merged: readonly string[]
+  readonly links: readonly Link[]
+}
+
 /**
- * The XML of a worksheet as the format wants it: children in their order, no row marked as collapsed, links written
- * as links, and text that looks like a number left in peace. The writer gets the first two wrong, and writes a link inside the book twice over.
+ * The XML of a worksheet as the format wants it, filled: children in their order, which the writer gets wrong, with
+ * its cells, those merged, links as links (the writer puts one inside the book twice over), and text that looks like a
+ * number left in peace. Needs: a frame without rows.
  */
-export function mendSheet(xml: string, links: readonly Link[]): string {
+export function mendSheet(xml: string, { data, merged, links }: SheetFilling): string {
   const open = /<worksheet[^>]*>/.exec(xml)
   if (!open) throw new Error('a sheet of the workbook has no worksheet element')
   const start = open.index + open[0].length
   const end = xml.lastIndexOf('</worksheet>')
-  const children = elements(xml.slice(start, end)).map(mendChild)
+  const children = elements(xml.slice(start, end)).map((child) => mendChild(child, data))
+  if (merged.length > 0) children.push({ name: 'mergeCells', xml: mergeCells(merged) })
   if (links.length > 0) children.push({ name: 'hyperlinks', xml: hyperlinks(links) })
-  const used = /<dimension ref="([^"]*)"/.exec(xml)?.[1]
-  if (used) children.push({ name: 'ignoredErrors', xml: codesAreText(used) })
+  children.push({ name: 'ignoredErrors', xml: codesAreText(data.used) })
   return xml.slice(0, start) + sorted(children, order).join('') + xml.slice(end)
 }
 
@@ -44,9 +54,9 @@ function codesAreText(range: string): string {
   return `<ignoredErrors><ignoredError sqref="${range}" numberStoredAsText="1"/></ignoredErrors>`
 }
 
-function mendChild({ name, xml }: Element): Element {
-  if (name === 'sheetData')
-    return { name, xml: xml.replace(/<row [^>]*>/g, (row) => row.replace(' collapsed="1"', '')) }
+function mendChild({ name, xml }: Element, data: SheetData): Element {
+  if (name === 'sheetData') return { name, xml: data.xml }
+  if (name === 'dimension') return { name, xml: `<dimension ref="${data.used}"/>` }
   if (name !== 'sheetPr') return { name, xml }
   const inner = /^(<sheetPr[^>/]*>)(.*)(<\/sheetPr>)$/s.exec(xml)
   return inner
@@ -80,6 +90,11 @@ function sorted(children: readonly Element[], names: readonly string[]): string[
     .map((child) => ({ xml: child.xml, at: rank(child) }))
     .sort((a, b) => a.at - b.at)
     .map(({ xml }) => xml)
+}
+
+function mergeCells(ranges: readonly string[]): string {
+  const all = ranges.map((range) => `<mergeCell ref="${range}"/>`)
+  return `<mergeCells count="${ranges.length}">${all.join('')}</mergeCells>`
 }
 
 function hyperlinks(links: readonly Link[]): string {

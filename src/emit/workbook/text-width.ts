@@ -34,10 +34,17 @@ function letterWidth(letter: string): number {
   return code < 0x2190 ? 0.7 : 1
 }
 
+/** Widths by code of the letters that nearly all text is made of. */
+const byCode = Float64Array.from({ length: 256 }, (_, code) => letterWidth(String.fromCharCode(code)))
+
 /** Width of one line of text in points at a font size in points. */
 export function textWidth(text: string, size: number, bold: boolean): number {
   let em = 0
-  for (const letter of text) em += letterWidth(letter)
+  for (let at = 0; at < text.length; at++) {
+    const code = text.codePointAt(at)!
+    em += code < byCode.length ? byCode[code]! : letterWidth(String.fromCodePoint(code))
+    if (code > 0xffff) at++
+  }
   return em * size * rounding * (bold ? 1.04 : 1)
 }
 

@@ -1,7 +1,7 @@
 import type { Worksheet } from 'exceljs'
 import type { Cell, CellName } from '../../report/cells.ts'
 import { type Address, a1, addressOf, fixedA1, quotedSheet } from './addresses.ts'
-import type { SheetLinks } from './finish.ts'
+import type { SheetMarks } from './finish.ts'
 import { formulaText } from './formula.ts'
 import { markLooks } from './marks.ts'
 import { stored } from './number-formats.ts'
@@ -11,6 +11,7 @@ import type { PlacedCell, PlacedRow, PlacedSheet } from './placing.ts'
 import type { RowSize } from './room.ts'
 import { ruleCharts } from './rule-charts.ts'
 import { safeText, safeUrl } from './safe-text.ts'
+import type { DataCell, DataRow } from './sheet-data.ts'
 import type { StyleBook } from './styles.ts'
 import { addValidations, type ListKeeper } from './validations.ts'
 
@@ -21,13 +22,17 @@ export interface Shared {
   readonly keepList: ListKeeper
 }
 
-/** Writes a paged sheet into an empty worksheet. Gives: the sheet's links, which the finished file takes. */
-export async function writeSheet(ws: Worksheet, paged: PagedSheet, shared: Shared): Promise<SheetLinks> {
+/** What of a sheet the finished file takes in besides its frame. */
+export interface WrittenSheet {
+  /** Made when asked for, so that the cells of only one sheet are in memory at once. */
+  readonly rows: () => readonly DataRow[]
+  readonly marks: SheetMarks
+}
+
+/** Writes the frame of a paged sheet into an empty worksheet, and gives its rows and marks. */
+export async function writeSheet(ws: Worksheet, paged: PagedSheet, shared: Shared): Promise<WrittenSheet> {
   const { placed, widths, sizes } = paged
   for (const [at, width] of widths.entries()) ws.getColumn(at + 1).width = width
-  for (const [at, row] of placed.rows.entries()) {
-    writeRow(ws, row, sizes[at]!, shared)
-  }
   outline(ws, placed)
   ruleCharts(ws, placed)
   if (placed.filter) ws.autoFilter = filterRange(placed.filter)
@@ -38,28 +43,31 @@ export async function writeSheet(ws: Worksheet, paged: PagedSheet, shared: Share
     sizes.map(({ height }) => height),
   )
   if (placed.sheet.guarded) await guard(ws, placed.filter !== null)
-  return linksOf(placed, shared.book)
+  const rows = () => placed.rows.map((row, at) => rowOf(ws.name, row, sizes[at]!, shared))
+  return { rows, marks: { ...linksOf(placed, shared.book), merged: mergedOf(placed) } }
 }
 
-function writeRow(ws: Worksheet, row: PlacedRow, size: RowSize, shared: Shared): void {
-  const written = ws.getRow(row.number)
-  written.height = size.height
-  if (row.level > 0) written.outlineLevel = row.level
+function rowOf(sheet: string, row: PlacedRow, size: RowSize, shared: Shared): DataRow {
+  const cells: DataCell[] = []
   for (const placed of row.cells) {
-    ws.getCell(row.number, placed.column).style = shared.style(row, placed, size.lines)
-    writeCell(ws, row, placed, shared)
+    const style = shared.style(row, placed, size.lines)
+    cells.push(cellOf(sheet, row, placed, style, shared))
+    // The cells that a wide one covers have its look too, so that rules and fills run on.
+    for (let at = 1; at < placed.span; at++)
+      cells.push({ column: placed.column + at, style, value: null, formula: null })
   }
+  return { number: row.number, height: size.height, level: row.level, cells }
 }
 
-function writeCell(ws: Worksheet, row: PlacedRow, placed: PlacedCell, shared: Shared): void {
-  const { cell, column, span } = placed
-  const target = ws.getCell(row.number, column)
-  const value = contentOf(cell)
-  const formula = cell.live
-    ? formulaText(cell.live, { sheet: ws.name, row: row.number, book: shared.book })
-    : null
-  target.value = formula === null ? value : { formula, result: value ?? '', date1904: false }
-  if (span > 1) ws.mergeCells(row.number, column, row.number, column + span - 1)
+function cellOf(
+  sheet: string,
+  row: PlacedRow,
+  { cell, column }: PlacedCell,
+  style: DataCell['style'],
+  shared: Shared,
+): DataCell {
+  const formula = cell.live ? formulaText(cell.live, { sheet, row: row.number, book: shared.book }) : null
+  return { column, style, value: contentOf(cell), formula }
 }
 
 function contentOf(cell: Cell): string | number | null {
@@ -86,7 +94,15 @@ async function guard(ws: Worksheet, filtered: boolean): Promise<void> {
   await ws.protect('', { formatColumns: true, formatRows: true, ...(filtered ? { autoFilter: true } : {}) })
 }
 
-function linksOf({ rows }: PlacedSheet, book: ReadonlyMap<CellName, Address>): SheetLinks {
+function mergedOf({ rows }: PlacedSheet): string[] {
+  return rows.flatMap(({ number, cells }) =>
+    cells.flatMap(({ column, span }) =>
+      span > 1 ? [`${a1(number, column)}:${a1(number, column + span - 1)}`] : [],
+    ),
+  )
+}
+
+function linksOf({ rows }: PlacedSheet, book: ReadonlyMap<CellName, Address>): Omit<SheetMarks, 'merged'> {
   const inside: { cell: string; place: string }[] = []
   const outside: { cell: string; url: string }[] = []
   for (const row of rows) {

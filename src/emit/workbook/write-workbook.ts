@@ -1,15 +1,16 @@
 import type { Workbook as Book } from 'exceljs'
 import type { Sheet, Workbook } from '../../report/cells.ts'
 import { addressBook } from './addresses.ts'
-import { finish, type SheetLinks } from './finish.ts'
-import { hiddenSheetName, listKeeper, writeHiddenSheet } from './hidden-sheet.ts'
+import { finish } from './finish.ts'
+import { hiddenSheet, hiddenSheetName } from './hidden-sheet.ts'
+import { packageParts } from './package-parts.ts'
 import { paginate } from './paginate.ts'
 import { tabColours } from './palette.ts'
 import { place } from './placing.ts'
 import { safeText } from './safe-text.ts'
 import { blankStamp } from './stamp.ts'
 import { styleBook } from './styles.ts'
-import { type Shared, writeSheet } from './write-sheet.ts'
+import { type Shared, type WrittenSheet, writeSheet } from './write-sheet.ts'
 
 /** Beyond this the writer takes seconds and hundreds of megabytes; no plan for one person comes near. */
 const mostRows = 20_000
@@ -30,14 +31,19 @@ export async function writeWorkbook(book: Workbook): Promise<Uint8Array> {
   const worksheets = placed.map(({ sheet }) =>
     out.addWorksheet(sheet.name, { properties: { tabColor: { argb: tabColours[sheet.group] } } }),
   )
-  const hidden = out.addWorksheet(hiddenSheetName)
-  writeHiddenSheet(hidden, book)
-  const shared: Shared = { book: addressBook(placed), style: styleBook(), keepList: listKeeper(hidden) }
-  const links: SheetLinks[] = []
-  for (const [at, sheet] of paged.entries()) links.push(await writeSheet(worksheets[at]!, sheet, shared))
-  links.push({ inside: [], outside: [] })
-  // The post pass packs the parts anew, so packing them here would be done twice.
-  return finish(new Uint8Array(await out.xlsx.writeBuffer({ zip: { compression: 'STORE' } })), links)
+  const hidden = hiddenSheet(out.addWorksheet(hiddenSheetName), book)
+  const shared: Shared = { book: addressBook(placed), style: styleBook(), keepList: hidden.keepList }
+  const written: WrittenSheet[] = []
+  for (const [at, sheet] of paged.entries()) written.push(await writeSheet(worksheets[at]!, sheet, shared))
+  written.push({ rows: hidden.rows, marks: { inside: [], outside: [], merged: [] } })
+  const parts = await packageParts(
+    out,
+    written.map(({ rows }) => rows),
+  )
+  return finish(
+    parts,
+    written.map(({ marks }) => marks),
+  )
 }
 
 /** Dates come from the project, never from the clock. */

@@ -1,5 +1,5 @@
-import { fresh, type Pricer, priceOf } from './bench-cost.ts'
-import { findOrder, orderOfTheRest } from './find-order.ts'
+import { fresh, type Left, type Pricer, priceOf } from './bench-cost.ts'
+import { findOrder, orderOfTheRest, staysOpen } from './find-order.ts'
 import { nextSteps, type RuleBook } from './rules.ts'
 import { keyOf, type StepSet, setOf, withStep } from './step-set.ts'
 
@@ -17,12 +17,24 @@ export interface Effort {
   readonly width: number
 }
 
-/** The effort taken where nothing else is said. */
-export const usualEffort: Effort = { states: 40_000, width: 60 }
+/** Steps up to which as many states are kept as usual, and how many that is at least. */
+const usualSteps = 60
+const leastWidth = 8
+
+/**
+ * The effort taken for so many steps where nothing else is said. Work grows with the width times the square of the
+ * steps, so the width falls by that square beyond 60 steps.
+ */
+export function usualEffort(steps: number): Effort {
+  const share = Math.min(1, (usualSteps / steps) ** 2)
+  return { states: 40_000, width: Math.max(leastWidth, Math.floor(60 * share)) }
+}
 
 interface State {
   readonly done: StepSet
   readonly standing: number
+  /** No less than this is still to come. */
+  readonly least: number
   /** Least cost so far, and of getting to the end. */
   sofar: number
   ahead: number
@@ -41,7 +53,7 @@ type Layer = Map<number | string, Map<number, State>>
 export function bestOrder(
   book: RuleBook,
   price: Pricer,
-  effort: Effort = usualEffort,
+  effort: Effort = usualEffort(book.size),
 ): Best | null | undefined {
   const first = firstOrder(book, price, effort)
   if (first === null || first === undefined) return first
@@ -67,67 +79,88 @@ interface Room extends Effort {
 }
 
 function searchLayers(book: RuleBook, price: Pricer, room: Room): number[] | null {
-  const start: State = { done: setOf([], book.words), standing: fresh, sofar: 0, ahead: 0, by: [], to: [] }
+  const done = setOf([], book.words)
+  if (orderOfTheRest(book, done) === null) return null
+  const start: State = { done, standing: fresh, least: 0, sofar: 0, ahead: 0, by: [], to: [] }
   let layer: Layer = new Map([[keyOf(start.done), new Map([[fresh, start]])]])
   const layers: Layer[] = [layer]
   let left = room.states
   for (let place = 0; place < book.size; place++) {
-    layer = narrowed(expanded(book, price, layer, place, room.bound, left), price, place + 1, room.width)
-    left -= [...layer.values()].reduce((sum, states) => sum + states.size, 0)
+    const before = layer
+    layer = narrowed(expanded({ book, price, place, bound: room.bound, most: left }, before), room.width)
+    left -= statesOf(layer)
     if (layer.size === 0 || left < 0) return null
+    // Of the last layer all are an end.
+    if (place + 1 < book.size) forgetLost(before, layer)
     layers.push(layer)
   }
-  for (const one of layers.slice(0, -1).reverse()) settle(one, price, layers.indexOf(one))
+  for (let place = book.size - 1; place >= 0; place--) settle(layers[place]!, price, place)
   return walk(start, price)
 }
 
+function statesOf(layer: Layer): number {
+  let count = 0
+  for (const states of layer.values()) count += states.size
+  return count
+}
+
+/** One step of the search: the `place`th of an order, from 0. */
+interface Stride {
+  readonly book: RuleBook
+  readonly price: Pricer
+  readonly place: number
+  readonly bound: number
+  /** The layer is given up where it has more states than this. */
+  readonly most: number
+}
+
+/** Where taking a step leads to, from every standing; `null`: no order goes on from there. */
+interface Reached {
+  readonly done: StepSet
+  readonly states: Map<number, State>
+}
+
 /** The states one step further; stops early where there are more than `most`. */
-function expanded(
-  book: RuleBook,
-  price: Pricer,
-  layer: Layer,
-  place: number,
-  bound: number,
-  most: number,
-): Layer {
+function expanded(stride: Stride, layer: Layer): Layer {
+  const { book, price, most } = stride
   const next: Layer = new Map()
-  const reached = new Map<number | string, Map<number, State> | 'hopeless'>()
+  const reached = new Map<number | string, Reached | null>()
   let states = 0
   for (const standings of layer.values()) {
     const { done } = [...standings.values()][0]!
+    const left = price.left(done)
+    const set = done.slice()
     for (const step of nextSteps(book, done)) {
-      const set = withStep(done, step)
+      set[step >>> 5]! ^= 1 << (step & 31)
       const key = keyOf(set)
-      const known =
-        reached.get(key) ?? (orderOfTheRest(book, set) === null ? 'hopeless' : new Map<number, State>())
-      reached.set(key, known)
-      if (known === 'hopeless') continue
-      const before = known.size
-      for (const state of standings.values()) reach(known, state, set, step, price, place, bound)
-      if (known.size > 0) next.set(key, known)
-      states += known.size - before
+      set[step >>> 5]! ^= 1 << (step & 31)
+      let known = reached.get(key)
+      if (known === undefined) {
+        known = staysOpen(book, done, step) ? { done: withStep(done, step), states: new Map() } : null
+        reached.set(key, known)
+      }
+      if (known === null) continue
+      const before = known.states.size
+      for (const state of standings.values()) reach(stride, state, step, left, known)
+      if (known.states.size > 0) next.set(key, known.states)
+      states += known.states.size - before
       if (states > most) return next
     }
   }
   return next
 }
 
-function reach(
-  known: Map<number, State>,
-  state: State,
-  done: StepSet,
-  step: number,
-  price: Pricer,
-  place: number,
-  bound: number,
-): void {
+function reach(stride: Stride, state: State, step: number, left: Left, known: Reached): void {
+  const { price, place, bound } = stride
   const taken = price.take(state.standing, step, place)
   const sofar = state.sofar + taken.cost
-  let to = known.get(taken.standing)
+  let to = known.states.get(taken.standing)
   if (!to) {
-    if (sofar + price.least(done, taken.standing, place + 1) > bound) return
-    to = { done, standing: taken.standing, sofar, ahead: Number.POSITIVE_INFINITY, by: [], to: [] }
-    known.set(taken.standing, to)
+    const least = price.least(left, step, taken.standing, place + 1)
+    if (sofar + least > bound) return
+    const { done } = known
+    to = { done, standing: taken.standing, least, sofar, ahead: Number.POSITIVE_INFINITY, by: [], to: [] }
+    known.states.set(taken.standing, to)
   }
   to.sofar = Math.min(to.sofar, sofar)
   state.by.push(step)
@@ -135,20 +168,32 @@ function reach(
 }
 
 /** The `width` states that promise most; all where there are no more. */
-function narrowed(layer: Layer, price: Pricer, place: number, width: number): Layer {
+function narrowed(layer: Layer, width: number): Layer {
   if (width === Number.POSITIVE_INFINITY) return layer
   const all = [...layer].flatMap(([key, states]) => [...states.values()].map((state) => ({ key, state })))
   if (all.length <= width) return layer
-  const ranked = all.map((one) => ({
-    ...one,
-    promise: one.state.sofar + price.least(one.state.done, one.state.standing, place),
-  }))
+  const promise = ({ state }: { state: State }) => state.sofar + state.least
   const kept: Layer = new Map()
-  for (const { key, state } of ranked.sort((a, b) => a.promise - b.promise).slice(0, width)) {
+  for (const { key, state } of all.sort((a, b) => promise(a) - promise(b)).slice(0, width)) {
     const states = kept.get(key) ?? new Map<number, State>()
     kept.set(key, states.set(state.standing, state))
   }
   return kept
+}
+
+/** Takes the ways to states that were not kept out of a layer, so that they hold no memory. */
+function forgetLost(layer: Layer, next: Layer): void {
+  const kept = new Set([...next.values()].flatMap((states) => [...states.values()]))
+  for (const states of layer.values()) {
+    for (const state of states.values()) {
+      const [by, to] = [state.by.splice(0), state.to.splice(0)]
+      for (const [k, other] of to.entries()) {
+        if (!kept.has(other)) continue
+        state.by.push(by[k]!)
+        state.to.push(other)
+      }
+    }
+  }
 }
 
 /** Least cost to the end of each state of a layer. Needs: the layer after it is settled; the last one costs nothing. */

@@ -19,7 +19,7 @@ const conflictEffort = 20_000
 export function orderAssembly(
   plan: AssemblyPlan,
   _project: Project,
-  effort: Effort = usualEffort,
+  effort: Effort = usualEffort(plan.steps.length),
 ): AssemblyOrder {
   const { constraints, void: without } = orderConstraints(plan)
   const compile = ruleCompiler(benchPlan(plan))

@@ -24,8 +24,12 @@ export interface RuleBook {
   readonly words: number
   /** By step: all of these are done before it. */
   readonly required: readonly StepSet[]
+  /** The same, listed, each once. */
+  readonly waitsFor: readonly (readonly number[])[]
   /** By step: of each of these sets one is not yet done. */
   readonly beforeLast: readonly (readonly StepSet[])[]
+  /** By step: the steps with a set of that kind in which it is. */
+  readonly lastOf: readonly StepSet[]
   /** By step: rules of any other kind. */
   readonly mixed: readonly (readonly ReadyRule[])[]
   /** No mixed rules at all: whether an order exists is then told without searching. */
@@ -60,10 +64,22 @@ export function ruleBook(size: number, rules: readonly Rule[]): RuleBook {
     size,
     words,
     required: required.map((steps) => setOf(steps, words)),
+    waitsFor: required.map((steps) => [...new Set(steps)]),
     beforeLast,
+    lastOf: lastOf(beforeLast, words),
     mixed,
     plain: mixed.every((list) => list.length === 0),
   }
+}
+
+function lastOf(beforeLast: readonly (readonly StepSet[])[], words: number): StepSet[] {
+  const found = beforeLast.map(() => setOf([], words))
+  for (const [step, sets] of beforeLast.entries()) {
+    for (const set of sets)
+      for (let other = 0; other < found.length; other++)
+        if (has(set, other)) found[other]![step >>> 5]! |= 1 << (step & 31)
+  }
+  return found
 }
 
 function ready(condition: Condition, words: number): (done: StepSet) => boolean {

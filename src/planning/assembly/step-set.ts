@@ -46,5 +46,7 @@ export function countIn(set: StepSet, part: StepSet): number {
 export function keyOf(set: StepSet): number | string {
   if (set.length === 1) return set[0]!
   if (set.length === 2 && set[1]! < 0x20_0000) return set[1]! * 0x1_0000_0000 + set[0]!
-  return set.join(',')
+  let key = ''
+  for (let w = 0; w < set.length; w++) key += String.fromCharCode(set[w]! & 0xffff, set[w]! >>> 16)
+  return key
 }

@@ -1,4 +1,5 @@
 import Fraction from 'fraction.js'
+import { groupBy } from '../../base/group-by.ts'
 import type { Material, MaterialForm, Project, Size } from '../../model/project.ts'
 import type { CutPieces, CuttingPlan, Missing } from '../../model/purchase.ts'
 import { amountPlans, summed } from './amounts.ts'
@@ -56,9 +57,7 @@ export function cuttingPlans(project: Project): { cuts: (CuttingPlan | SawnPlan)
 }
 
 function grouped<T>(all: readonly T[], key: (each: T) => string): T[][] {
-  const groups = new Map<string, T[]>()
-  for (const each of all) groups.set(key(each), [...(groups.get(key(each)) ?? []), each])
-  return [...groups.values()]
+  return [...groupBy(all, key).values()]
 }
 
 /** All pieces that can share forms, cut at once; one plan for each form from which something is cut. */

@@ -1,3 +1,4 @@
+import { groupBy } from '../../base/group-by.ts'
 import type { Project } from '../../model/project.ts'
 import type { Cart, Purchase } from '../../model/purchase.ts'
 import { cutterWear } from './cutter-wear.ts'
@@ -23,9 +24,9 @@ export function planPurchase(project: Project): Purchase {
 }
 
 function cartsOf(project: Project, wants: readonly Want[]): Cart[] {
-  const carts = new Map<string, Want[]>()
-  for (const want of wants) carts.set(cartOf(want), [...(carts.get(cartOf(want)) ?? []), want])
-  return [...carts].sort(([a], [b]) => compareIds(a, b)).map(([id, wanted]) => fillCart(project, id, wanted))
+  return [...groupBy(wants, cartOf)]
+    .sort(([a], [b]) => compareIds(a, b))
+    .map(([id, wanted]) => fillCart(project, id, wanted))
 }
 
 /** Each outside lot is a cart of its own; else one per vendor and cart name. */

@@ -1,3 +1,4 @@
+import { groupBy } from '../../base/group-by.ts'
 import type { ShownCaution } from '../../model/results.ts'
 import { codeOf } from '../../trade/cautions/caution.ts'
 import { type CautionKey, cautions } from '../../trade/cautions.ts'
@@ -23,12 +24,7 @@ export const own = (topic: string, all: readonly string[], step: string | null =
 
 /** Calls of the same words become one, with every topic, sign and step that called. */
 export function onceEach(calls: readonly Call[]): readonly ShownCaution[] {
-  const bySaying = new Map<string, readonly Call[]>()
-  for (const call of calls) {
-    const key = call.says.trim().toLowerCase()
-    bySaying.set(key, [...(bySaying.get(key) ?? []), call])
-  }
-  return [...bySaying.values()].map(asOne)
+  return [...groupBy(calls, ({ says }) => says.trim().toLowerCase()).values()].map(asOne)
 }
 
 function asOne(same: readonly Call[]): ShownCaution {

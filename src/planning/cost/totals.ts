@@ -1,4 +1,5 @@
 import Fraction from 'fraction.js'
+import { groupBy } from '../../base/group-by.ts'
 import { shareOut } from '../../base/money.ts'
 import type {
   CauseShare,
@@ -74,7 +75,5 @@ export function byDevice({ known, unknown }: Total, devices: number): DeviceShar
 }
 
 function grouped<T>(all: readonly T[], key: (each: T) => string): T[][] {
-  const groups = new Map<string, T[]>()
-  for (const each of all) groups.set(key(each), [...(groups.get(key(each)) ?? []), each])
-  return [...groups].sort(([a], [b]) => compareIds(a, b)).map(([, group]) => group)
+  return [...groupBy(all, key)].sort(([a], [b]) => compareIds(a, b)).map(([, group]) => group)
 }

@@ -77,7 +77,10 @@ function usedUp(mode: Mode, resource: number): number {
 
 /** Tasks that, each in its thriftiest mode, together use up more of a resource than there is. */
 function overStock({ tasks, resources }: Problem): number[] {
+  const needs = tasks.flatMap(({ modes }) => modes.flatMap((mode) => mode.needs))
+  const stock = new Set(needs.filter(({ during }) => during === 'ever').map((need) => need.resource))
   return resources.flatMap(({ capacity }, resource) => {
+    if (!stock.has(resource)) return []
     const least = tasks.map(({ modes }) => Math.min(...modes.map((mode) => usedUp(mode, resource))))
     const users = least.flatMap((amount, task) => (amount > 0 ? [task] : []))
     return least.reduce((sum, amount) => sum + amount, 0) > capacity ? users : []

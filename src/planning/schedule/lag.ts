@@ -24,19 +24,28 @@ export interface Arc {
 
 const finishOf = { FS: [true, false], SS: [false, false], FF: [true, true], SF: [false, true] } as const
 
-/** The arcs of a link: its lag and, where it has one, its longest wait. */
+/** The arcs of a link: its lag and, where it has one, its longest wait. All arcs name their facts in one order, for speed. */
 export function arcsOf(link: Link, index: number, calendars: readonly DayCalendar[]): Arc[] {
   const [fromFinish, toFinish] = finishOf[link.type]
   const inDays = typeof link.lag === 'object' ? link.lag : null
   const lag = typeof link.lag === 'object' ? link.lag.days : link.lag
   const days = inDays === null ? null : calendars[inDays.calendar]!.days
-  const ends = { from: link.from, to: link.to, fromFinish, toFinish }
-  const arcs: Arc[] = [{ ...ends, lag, days, link: index, turned: false }]
-  if (link.longest !== null) {
-    const back = { from: link.to, to: link.from, fromFinish: toFinish, toFinish: fromFinish }
-    arcs.push({ ...back, lag: -link.longest, days: null, link: index, turned: true })
-  }
-  return arcs
+  const { from, to, longest } = link
+  const there: Arc = { from, to, fromFinish, toFinish, lag, days, link: index, turned: false }
+  if (longest === null) return [there]
+  return [
+    there,
+    {
+      from: to,
+      to: from,
+      fromFinish: toFinish,
+      toFinish: fromFinish,
+      lag: -longest,
+      days: null,
+      link: index,
+      turned: true,
+    },
+  ]
 }
 
 /** Number of days at or before `day`. */

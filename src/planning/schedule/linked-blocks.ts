@@ -1,5 +1,6 @@
 /** Tasks that must be placed as one: tied by holds, by longest waits, or by rings of leads and lags. */
 import { strongComponents } from '../../graph/strong-components.ts'
+import type { Arc } from './lag.ts'
 import { type Network, ordersTasks } from './network.ts'
 
 /** The blocks of a problem and which must be placed before which. */
@@ -19,16 +20,22 @@ export interface Blocks {
   readonly inside: readonly ReadonlySet<number>[]
 }
 
-function reach(start: number, next: (task: number) => Iterable<number>): Set<number> {
+/** All that `next` leads to from a task, itself included. */
+function reach(start: number, next: (task: number) => readonly number[]): Set<number> {
   const found = new Set([start])
   for (const task of found) for (const other of next(task)) found.add(other)
   return found
 }
 
-/** Tasks on a way of links from the first to the last task of each hold. */
-function insides(network: Network): Set<number>[] {
-  const forward = (task: number) => network.outOf[task]!.filter((arc) => !arc.turned).map((arc) => arc.to)
-  const backward = (task: number) => network.into[task]!.filter((arc) => !arc.turned).map((arc) => arc.from)
+/**
+ * Tasks on a way of links from the first to the last task of each hold. As the hold itself leads back from its last
+ * task to its first, they all are of one block.
+ */
+function insides(network: Network, blockOf: Int32Array): Set<number>[] {
+  const ways = (arcs: readonly (readonly Arc[])[], end: 'from' | 'to') => (task: number) =>
+    arcs[task]!.flatMap((arc) => (!arc.turned && blockOf[arc[end]] === blockOf[task] ? [arc[end]] : []))
+  const forward = ways(network.outOf, 'to')
+  const backward = ways(network.into, 'from')
   return network.problem.holds.map((hold) => {
     const later = reach(hold.from, forward)
     const earlier = reach(hold.to, backward)
@@ -62,5 +69,5 @@ export function linkedBlocks(network: Network): Blocks {
     } else if (ordersTasks(network, arc)) leads[arc.from]!.push(arc.to)
     else tight[from] = true
   }
-  return { members, blockOf, after, waits, tight, leads, inside: insides(network) }
+  return { members, blockOf, after, waits, tight, leads, inside: insides(network, blockOf) }
 }

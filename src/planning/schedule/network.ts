@@ -26,8 +26,8 @@ function grouped<T>(size: number, items: readonly T[], key: (item: T) => number)
 }
 
 /** A hold says that its last task does not finish before its first starts. */
-function holdArc(hold: Hold): Arc {
-  return { ...hold, fromFinish: false, toFinish: true, lag: 0, days: null, link: -1, turned: false }
+function holdArc({ from, to }: Hold): Arc {
+  return { from, to, fromFinish: false, toFinish: true, lag: 0, days: null, link: -1, turned: false }
 }
 
 /** The problem laid out for counting; `more` links are added behind its own. */

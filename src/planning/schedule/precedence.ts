@@ -34,14 +34,14 @@ export function boundsOf(network: Network, times: Times, task: number, boundOf =
 const patience = 400
 
 /**
- * A queue of tasks waiting to be looked at again, each at most once at a time.
+ * A queue of tasks waiting to be looked at again, each at most once at a time; `next` says whom a moved one bothers.
  * Gives: false where a task was let down (`settle` said so) or the queue never came to rest.
  */
 function settleAll(
   network: Network,
   order: readonly number[],
   settle: (task: number) => 'same' | 'moved' | 'lost',
-  next: (task: number) => Iterable<number>,
+  next: { readonly arcs: Network['into']; readonly end: 'from' | 'to' },
 ): number {
   const queue = [...order]
   const waiting = new Uint8Array(network.size).fill(1)
@@ -52,7 +52,8 @@ function settleAll(
     const outcome = settle(task)
     if (outcome === 'lost' || visits-- <= 0) return task
     if (outcome === 'same') continue
-    for (const other of next(task)) {
+    for (const arc of next.arcs[task]!) {
+      const other = arc[next.end]
       if (waiting[other]) continue
       waiting[other] = 1
       queue.push(other)
@@ -106,9 +107,7 @@ export function earlyTimes(network: Network, modes: Int32Array | null, boundOf =
     times.finish[task] = best.finish
     return same ? 'same' : 'moved'
   }
-  const lost = settleAll(network, roughOrder(network), settle, (task) =>
-    network.outOf[task]!.map((arc) => arc.to),
-  )
+  const lost = settleAll(network, roughOrder(network), settle, { arcs: network.outOf, end: 'to' })
   return lost < 0 ? { times, modes: picked } : { lost }
 }
 
@@ -207,6 +206,6 @@ export function lateTimes(
     return same ? 'same' : 'moved'
   }
   const order = roughOrder(network).reverse()
-  const lost = settleAll(network, order, settle, (task) => network.into[task]!.map((arc) => arc.from))
+  const lost = settleAll(network, order, settle, { arcs: network.into, end: 'from' })
   return lost < 0 ? times : null
 }

@@ -1,3 +1,4 @@
+import { groupByEach } from '../../base/group-by.ts'
 import type { Place } from '../../base/place.ts'
 import type { AssemblyOrder, AssemblyPlan, Step } from '../../model/assembly.ts'
 import { type Ground, nobody, readyFor, readyWhole, stepKey } from './ground.ts'
@@ -137,7 +138,10 @@ function touched(step: Step): ReadonlySet<string> {
   return new Set([step.put?.part, step.into?.body, step.onto?.body].filter((part) => part !== undefined))
 }
 
-/** Nothing touches what is curing: steps on the same body come before it or after, as in the order. */
+/**
+ * Nothing touches what is curing: steps on the same body come before it or after, as in the order. A step beyond the
+ * next one that cures on the same body waits for that one, and needs no link of its own.
+ */
 function linkCures(
   ground: Ground,
   plan: AssemblyPlan,
@@ -146,20 +150,25 @@ function linkCures(
   instances: number,
 ): void {
   const steps = new Map(plan.steps.map((step) => [step.id, step]))
-  for (const [place, id] of order.entries()) {
-    const step = steps.get(id)
-    if (!step?.cure) continue
-    const curing = touched(step)
-    for (const [at, other] of order.entries()) {
-      if (at === place || ![...touched(steps.get(other)!)].some((part) => curing.has(part))) continue
-      const [before, after] = at < place ? [other, id] : [id, other]
-      for (let index = 0; index < instances; index++)
-        ground.build.link(
-          tasksOf(byStep, before, index).at(-1)!,
-          tasksOf(byStep, after, index)[0]!,
-          'cure',
-          step.at,
-        )
+  const touching = groupByEach(order.keys(), (place) => touched(steps.get(order[place]!)!))
+  const link = (before: number, after: number, at: Place): void => {
+    for (let index = 0; index < instances; index++)
+      ground.build.link(
+        tasksOf(byStep, order[before]!, index).at(-1)!,
+        tasksOf(byStep, order[after]!, index)[0]!,
+        'cure',
+        at,
+      )
+  }
+  const cures = (place: number): boolean => steps.get(order[place]!)!.cure !== null
+  for (const places of touching.values()) {
+    for (const [k, place] of places.entries()) {
+      if (!cures(place)) continue
+      const { at } = steps.get(order[place]!)!
+      const before = places.slice(0, k).findLastIndex(cures)
+      for (const other of places.slice(Math.max(0, before), k)) link(other, place, at)
+      const next = places.findIndex((other, j) => j > k && cures(other))
+      for (const other of places.slice(k + 1, next < 0 ? undefined : next + 1)) link(place, other, at)
     }
   }
 }

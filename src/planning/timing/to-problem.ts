@@ -1,4 +1,5 @@
 import { dayOf, type Instant } from '../../base/clock.ts'
+import { groupByEach } from '../../base/group-by.ts'
 import type { Spans } from '../../base/spans.ts'
 import type { Project } from '../../model/project.ts'
 import type { LinkWhy, PlanTask, TaskNetwork } from '../../model/tasks.ts'
@@ -141,12 +142,8 @@ function worldOf(
   from: Instant,
   to: Instant,
 ): World {
-  const held = new Map<string, string[]>()
-  for (const hold of network.holds) {
-    if (hold.kind !== 'tool') continue
-    for (const task of new Set([hold.from, hold.to]))
-      held.set(task, [...(held.get(task) ?? []), hold.resource])
-  }
+  const toolHolds = network.holds.filter(({ kind }) => kind === 'tool')
+  const held = groupByEach(toolHolds, ({ from: first, to: last }) => new Set([first, last]))
   return {
     project,
     from,
@@ -160,7 +157,7 @@ function worldOf(
       [...project.machines.values()].map((machine) => [machine.id, machineHours(machine, from, to)]),
     ),
     tools: new Map([...project.tools.values()].map((tool) => [tool.id, toolDates(tool, from, to)])),
-    heldTools: held,
+    heldTools: new Map([...held].map(([task, holds]) => [task, holds.map(({ resource }) => resource)])),
   }
 }
 

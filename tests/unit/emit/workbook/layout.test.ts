@@ -221,16 +221,25 @@ describe('number formats', () => {
 })
 
 describe('the XML of a sheet', () => {
-  it('is put in the order of the schema, with links and without folded rows', () => {
+  it('is put in the order of the schema, with its rows, merged cells and links', () => {
     const xml =
-      '<worksheet a="b"><sheetPr><pageSetUpPr/><outlinePr/></sheetPr><sheetData><row r="1" collapsed="1"><c/></row></sheetData><pageMargins/><autoFilter/></worksheet>'
-    expect(mendSheet(xml, [{ cell: 'A1', place: "'A & B'!C3" }])).toBe(
-      '<worksheet a="b"><sheetPr><outlinePr/><pageSetUpPr/></sheetPr><sheetData><row r="1"><c/></row></sheetData><autoFilter/>' +
-        '<hyperlinks><hyperlink ref="A1" location="\'A &amp; B\'!C3"/></hyperlinks><pageMargins/></worksheet>',
+      '<worksheet a="b"><sheetPr><pageSetUpPr/><outlinePr/></sheetPr><dimension ref="A1"/><sheetData/><pageMargins/><autoFilter/></worksheet>'
+    const data = { xml: '<sheetData><row r="1"><c/></row></sheetData>', used: 'A1:B2' }
+    const links = [{ cell: 'A1', place: "'A & B'!C3" }]
+    expect(mendSheet(xml, { data, merged: ['A2:B2'], links })).toBe(
+      '<worksheet a="b"><sheetPr><outlinePr/><pageSetUpPr/></sheetPr><dimension ref="A1:B2"/><sheetData><row r="1"><c/></row></sheetData><autoFilter/>' +
+        '<mergeCells count="1"><mergeCell ref="A2:B2"/></mergeCells><hyperlinks><hyperlink ref="A1" location="\'A &amp; B\'!C3"/></hyperlinks><pageMargins/>' +
+        '<ignoredErrors><ignoredError sqref="A1:B2" numberStoredAsText="1"/></ignoredErrors></worksheet>',
     )
   })
 
   it('is refused where it holds an element of unknown order', () => {
-    expect(() => mendSheet('<worksheet><surprise/></worksheet>', [])).toThrow('surprise')
+    expect(() =>
+      mendSheet('<worksheet><surprise/></worksheet>', {
+        data: { xml: '', used: 'A1' },
+        merged: [],
+        links: [],
+      }),
+    ).toThrow('surprise')
   })
 })

@@ -38,4 +38,29 @@ describe('a step with a cure', () => {
     const { press, cure } = planned(bench.replace('LATE', 'far'))
     expect(press.finish).toBeLessThanOrEqual(cure.start)
   })
+
+  it('is never worked beside, however many steps on its body cure, though few links say so', () => {
+    const names = Array.from({ length: 12 }, (_, k) => `fit ${k + 1}`)
+    const parts = names.map(
+      (_, k) => `  pin${k + 1}: {kind: bought, offers: [{vendor: near, price: 1, lead: 0 wd}]}`,
+    )
+    const steps = names.map((name, k) => {
+      const how = k % 3 === 0 ? 'by: glue, cure: 5 h' : 'by: seat'
+      return `    - {name: ${name}, put: pin${k + 1}, on: carriage, ${how}, time: 10 min}`
+    })
+    const text = `${bench.split('  plunger')[0]}${parts.join('\n')}\nassembly:\n  steps:\n${steps.join('\n')}\n`
+    const { results } = plan('-', { stdin: text })
+    const { tasks } = results!.schedule
+    const cures = [...tasks].filter(([id]) => id.endsWith('/ cure'))
+    expect(cures).toHaveLength(4)
+    const beside = cures.flatMap(([id, cure]) =>
+      names.filter((name) => {
+        const step = tasks.get(`assembly / ${name}`)!
+        return id !== `assembly / ${name} / cure` && step.start < cure.finish && step.finish > cure.start
+      }),
+    )
+    expect(beside).toEqual([])
+    // Each of twelve steps before and after each of four cures would be forty-four and more.
+    expect(results!.network.links.filter(({ why }) => why === 'cure').length).toBeLessThan(30)
+  })
 })
