@@ -1,4 +1,4 @@
-import type { Instant } from '../base/clock.ts'
+import type { Instant, Minutes } from '../base/clock.ts'
 
 /** How sure the date is: the plan laid out again and again with times and parcels as they may turn out. */
 export interface Risk {
@@ -20,7 +20,9 @@ export interface Risk {
   readonly safe: ReadonlyMap<string, SafeDate>
   /** What would bring the date nearer, most days first; at most five. */
   readonly levers: readonly Lever[]
-  /** What is worth doing in the next session, most days first. */
+  /** Days that the search for them brings without any change; no lever is given credit for those. */
+  readonly searchAlone: number
+  /** What is worth doing in the next session of each person, session by session, most days first. */
   readonly tonight: readonly TonightAction[]
 }
 
@@ -54,26 +56,56 @@ export interface SafeDate {
   readonly samples: number
 }
 
+/** What may be changed to bring the date nearer. */
+export type LeverKind =
+  | 'order earlier'
+  | 'one more evening'
+  | 'second machine'
+  | 'any hours'
+  | 'one more user'
+
 /** A change that would bring the date nearer, solved again. */
 export interface Lever {
-  readonly kind: 'order earlier' | 'one more evening' | 'second machine'
+  readonly kind: LeverKind
   /** Cart, person or machine. */
   readonly of: string
+  /** Who may use the machine too; `null` elsewhere. */
+  readonly person: string | null
   /** Day of the week (0 Monday) of the evening more; `null` elsewhere. */
   readonly weekday: number | null
   readonly finish: Instant
-  /** Days the finish comes earlier than in the plan. */
+  /** Days the finish comes earlier than the same search finds without the change. */
   readonly days: number
 }
 
-/** One thing that can be done in the next session, and what it is worth. */
+/** What an evening is worth on which something is done that can be. */
 export interface TonightAction {
   readonly task: string
   readonly person: string
-  /** When the person is there next. */
+  /** The session, the next one of this person. */
+  readonly open: Instant
+  readonly close: Instant
+  /** Planned for this session; otherwise planned later, though it could be begun now. */
+  readonly planned: boolean
+  /** When the person is there next after it. */
   readonly until: Instant
-  /** Mean days that the finish comes later where it waits a session. */
+  /** Mean days that it saves: against waiting a session where it is planned, else against the plan. */
   readonly days: number
-  /** Share of samples in which waiting moves the finish. */
+  /** Share of samples in which it moves the finish. */
   readonly share: number
+  /** Why it matters, the weightiest first. */
+  readonly why: readonly WorthWhy[]
 }
+
+/** A reason why something is worth doing. */
+export type WorthWhy =
+  /** Vendors and carriers begin to work: so many days until the goods are here, in the plan. */
+  | { readonly kind: 'starts waiting'; readonly days: number }
+  /** Something begins to run or to harden that needs nobody. */
+  | { readonly kind: 'starts running'; readonly machine: string | null; readonly minutes: Minutes }
+  /** A machine is free after it for others. */
+  | { readonly kind: 'frees'; readonly machine: string }
+  /** Share of the samples in which it is on the chain that sets the date. */
+  | { readonly kind: 'on chains'; readonly share: number }
+  /** So many tasks come after it, directly or not. */
+  | { readonly kind: 'opens'; readonly tasks: number }

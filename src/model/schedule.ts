@@ -42,17 +42,42 @@ export interface ChainStep {
   readonly task: string
   readonly start: Instant
   readonly finish: Instant
-  readonly because:
-    | { readonly kind: 'start' }
-    | { readonly kind: 'link'; readonly from: string }
-    | { readonly kind: 'resource'; readonly resource: string; readonly from: string }
-    | {
-        readonly kind: 'calendar'
-        readonly calendar: string
-        readonly opened: Instant
-        readonly from: string | null
-      }
-    | { readonly kind: 'block'; readonly with: string }
+  /** Its cause first, then what kept it from there to its start, in order of time and without a gap; at least one. */
+  readonly because: readonly ChainReason[]
+}
+
+/** One stretch of waiting, and what it was for. */
+export type ChainReason = HeldFor & {
+  /** In whose way it stood: the element itself, or a task that must follow it closely. */
+  readonly task: string
+  /** When that task could have begun as far as this goes. */
+  readonly at: Instant
+  /** When the element could have. */
+  readonly until: Instant
+}
+
+/** What a task waited for. */
+export type HeldFor =
+  | { readonly kind: 'start' }
+  | { readonly kind: 'link'; readonly from: string }
+  /** `from` had it before; `null` where that leads back into the chain. */
+  | { readonly kind: 'resource'; readonly resource: string; readonly from: string | null }
+  /** Nobody was there, or a machine or tool was not to be had: `closed` all the time, or never open together. */
+  | { readonly kind: 'hours'; readonly closed: readonly HoursOf[] }
+  /** Open, but never so long: `asks` minutes in one go, or as the least that is begun where it may `pause`. */
+  | {
+      readonly kind: 'no room'
+      readonly asks: Minutes
+      readonly pause: boolean
+      readonly whose: readonly HoursOf[]
+    }
+  /** Nothing known: it could have begun. */
+  | { readonly kind: 'idle' }
+
+/** Whose hours, by name; of people any one will do. */
+export interface HoursOf {
+  readonly kind: 'people' | 'machine' | 'tool'
+  readonly names: readonly string[]
 }
 
 /** An unbroken open interval of one person, and what is done in it. */

@@ -23,7 +23,7 @@ import type {
   ReportTask,
 } from './report-model.ts'
 import { reportOperations } from './report-operations.ts'
-import { sayBecause, sayLink, taskNames } from './say-because.ts'
+import { sayBecause, sayLink, sayReason, taskNames } from './say-because.ts'
 import { sayGap } from './say-gap.ts'
 import { sayLever, saySpread, sayWorth } from './say-risk.ts'
 import type { Told } from './sheets.ts'
@@ -58,8 +58,14 @@ export function buildReport(told: Told, sheets: readonly Sheet[]): ReportModel {
       title: titles.get(step.task)!,
       start: formatInstant(step.start),
       finish: formatInstant(step.finish),
-      because: step.because.kind,
+      because: step.because[0]!.kind,
       says: sayBecause(results, step),
+      reasons: step.because.map((reason) => ({
+        kind: reason.kind,
+        task: reason.task,
+        until: formatInstant(reason.until),
+        says: sayReason(results, step, reason),
+      })),
     })),
     criticalChains: schedule.criticalChains,
     criticalChainCount: String(schedule.criticalChainCount),
@@ -115,16 +121,21 @@ function riskOf(results: Results, risk: Risk): ReportRisk {
     levers: risk.levers.map((lever) => ({
       kind: lever.kind,
       of: lever.of,
+      person: lever.person,
       finish: formatInstant(lever.finish),
       days: rounded(lever.days),
       says: sayLever(lever),
     })),
+    searchAlone: rounded(risk.searchAlone),
     tonight: risk.tonight.map((action) => ({
       task: action.task,
       person: action.person,
+      from: formatInstant(action.open),
+      to: formatInstant(action.close),
+      planned: action.planned,
       days: rounded(action.days),
       share: rounded(action.share),
-      says: sayWorth(action),
+      says: sayWorth(results, action),
     })),
   }
 }

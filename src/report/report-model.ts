@@ -83,13 +83,21 @@ export interface ReportRisk {
   readonly levers: readonly {
     readonly kind: string
     readonly of: string
+    readonly person: string | null
     readonly finish: string
     readonly days: number
     readonly says: string
   }[]
+  /** Days that the search for levers brings without any. */
+  readonly searchAlone: number
   readonly tonight: readonly {
     readonly task: string
     readonly person: string
+    /** The next session of the person. */
+    readonly from: string
+    readonly to: string
+    /** Planned for it; otherwise planned later. */
+    readonly planned: boolean
     readonly days: number
     readonly share: number
     readonly says: string
@@ -196,8 +204,17 @@ export interface ReportChainStep {
   readonly title: string
   readonly start: string
   readonly finish: string
+  /** Kind of its cause, the first of the reasons. */
   readonly because: string
   readonly says: string
+  /** All that it waited for, one after the other, the last until its start. */
+  readonly reasons: readonly {
+    readonly kind: string
+    /** In whose way it stood: itself, or a task that must follow it closely. */
+    readonly task: string
+    readonly until: string
+    readonly says: string
+  }[]
 }
 
 /** The order in which one assembly goes together. */

@@ -1,10 +1,10 @@
 import type { Results } from '../model/results.ts'
-import type { Risk } from '../model/risk.ts'
+import type { Risk, TonightAction } from '../model/risk.ts'
 import type { Block, Column, Row } from './cells.ts'
 import { footOf } from './foot-of.ts'
 import { count, instant, line, number, text } from './make-cells.ts'
-import { sayTask } from './say-because.ts'
-import { sayDoubt, sayLever, saySpread, saySure, sayWorth } from './say-risk.ts'
+import { sayShort, sayTask } from './say-because.ts'
+import { sayDoubt, sayLever, saySearchAlone, saySpread, saySure, sayWorth } from './say-risk.ts'
 import type { SheetMaker } from './sheets.ts'
 
 const widths = [62, 22, 22, 62]
@@ -92,22 +92,32 @@ function dates({ project, schedule }: Results, risk: Risk): Block {
   }
 }
 
-function tonight(results: Results, risk: Risk): readonly Block[] {
-  const [session] = results.sessions
-  if (!session) return []
-  const rows = risk.tonight.map(
-    (action): Row => ({
-      cells: [
-        text(sayTask(results, action.task)),
-        number(action.days, 1, null),
-        shareCell(action.share),
-        text(sayWorth(action)),
-      ],
-    }),
+/** Actions by session, sessions by time. */
+function tonight(results: Results, { tonight: actions }: Risk): readonly Block[] {
+  const sessions = new Map<string, TonightAction[]>()
+  for (const action of actions) {
+    const says = `Worth doing in the next session of ${action.person}, ${sayShort(action.open)}`
+    sessions.set(says, [...(sessions.get(says) ?? []), action])
+  }
+  if (sessions.size === 0) return [table('tonight', 'Worth doing in the next session', tonightColumns, [])]
+  return [...sessions].map(([says, some], at) =>
+    table(
+      `tonight ${at + 1}`,
+      says,
+      tonightColumns,
+      some.map((action) => tonightRow(results, action)),
+    ),
   )
-  const says = `Worth doing in the first session, ${session.person}`
-  return [table('tonight', says, tonightColumns, rows)]
 }
+
+const tonightRow = (results: Results, action: TonightAction): Row => ({
+  cells: [
+    text(sayTask(results, action.task)),
+    number(action.days, 1, null),
+    shareCell(action.share),
+    text(sayWorth(results, action)),
+  ],
+})
 
 const tonightColumns: readonly Column[] = [
   { head: 'What', width: widths[0]! },
@@ -189,7 +199,8 @@ export function leverBlocks({ risk }: Results, wide: number): readonly Block[] {
     }),
   )
   const none =
-    'Neither one more evening a week, nor a second machine, nor one cart a day earlier brings half a day.'
+    'No gain of half a day was found: not by one more evening a week, a second machine, a machine at any hour, one more person on it, nor one cart a day earlier.'
+  const alone = saySearchAlone(risk)
   return [
     {
       kind: 'rows',
@@ -197,6 +208,7 @@ export function leverBlocks({ risk }: Results, wide: number): readonly Block[] {
       rows: [
         line('What would bring it nearer, each planned again', wide, 'heading'),
         ...(rows.length > 0 ? rows : [line(none, wide)]),
+        ...(alone === '' ? [] : [line(alone, wide, 'note')]),
       ],
     },
   ]

@@ -1,7 +1,7 @@
 import type { Instant } from '../base/clock.ts'
 import { sayInstant } from '../base/clock.ts'
 import type { Results } from '../model/results.ts'
-import type { ChainStep } from '../model/schedule.ts'
+import type { ChainReason, ChainStep, HoursOf } from '../model/schedule.ts'
 import type { LinkWhy, PlanTask, TaskLink } from '../model/tasks.ts'
 import { sayMinutes } from './make-cells.ts'
 
@@ -22,42 +22,68 @@ function taskOf(results: Results, id: string): PlanTask | null {
   return results.network.tasks.find((task) => task.id === id) ?? null
 }
 
-/** Why an element of the driving chain did not begin earlier, in plain words. */
+/** Why an element of the driving chain did not begin earlier, in plain words: all that it waited for, one after the other. */
 export function sayBecause(results: Results, step: ChainStep): string {
-  const { because } = step
-  switch (because.kind) {
+  return step.because
+    .filter((reason, at) => tells(results, step, reason, at))
+    .map((reason) => sayReason(results, step, reason))
+    .join('; then ')
+}
+
+/** Whether a reason tells more than those around it: not the bare start of the project, nor the same opening twice. */
+function tells(results: Results, { because }: ChainStep, reason: ChainReason, at: number): boolean {
+  if (reason.kind === 'start') return because.length === 1 || isRelease(results, reason)
+  return at === 0 || reason.kind !== 'hours' || reason.at !== because[at - 1]!.at
+}
+
+/** One stretch of waiting of an element of the driving chain, in plain words. */
+export function sayReason(results: Results, step: ChainStep, reason: ChainReason): string {
+  const said = sayHeld(results, reason)
+  if (reason.task === step.task) return said
+  const within = linkBetween(results, step.task, reason.task)?.within ?? null
+  const close = within === null || within === 0 ? 'at once' : `within ${sayMinutes(within)}`
+  return `"${sayTask(results, reason.task)}" must follow ${close}, and for that: ${said}`
+}
+
+function sayHeld(results: Results, reason: ChainReason): string {
+  switch (reason.kind) {
     case 'start':
-      return sayStart(results, step)
+      return sayStart(results, reason)
     case 'link':
-      return sayWait(results, because.from, step.task)
-    case 'resource':
-      return `${because.resource} was taken until then by "${sayTask(results, because.from)}"`
-    case 'calendar':
-      return sayOpening(results, because, step)
-    case 'block':
-      return `held back so that it stays close to "${sayTask(results, because.with)}"`
+      return sayWait(results, reason.from, reason.task)
+    case 'resource': {
+      const by = reason.from === null ? '' : ` by "${sayTask(results, reason.from)}"`
+      return `${reason.resource} was taken until then${by}`
+    }
+    case 'hours':
+      return `waits for ${sayHours(reason.closed)}, open again ${sayInstant(reason.at)}`
+    case 'no room':
+      return sayNoRoom(reason)
+    case 'idle':
+      return `it could begin earlier; the plan leaves it until ${sayInstant(reason.until)}`
   }
 }
 
-function sayStart(results: Results, step: ChainStep): string {
-  const release = taskOf(results, step.task)?.release ?? step.start
-  return release > results.project.device.start * 1440
-    ? `not before ${sayInstant(release)}`
+function isRelease({ project }: Results, { at }: ChainReason): boolean {
+  return at > project.device.start * 1440
+}
+
+function sayStart(results: Results, reason: ChainReason): string {
+  return isRelease(results, reason)
+    ? `not before ${sayInstant(reason.at)}`
     : 'nothing before it: it starts with the project'
 }
 
-function sayOpening(
-  results: Results,
-  because: ChainStep['because'] & { readonly kind: 'calendar' },
-  step: ChainStep,
-): string {
-  const { from, calendar, opened } = because
-  const wait = `waits for the hours of ${calendar}, open again ${sayInstant(opened)}`
-  if (from === null) return wait
-  const link = linkBetween(results, from, step.task)
-  return link === null
-    ? `${wait}, after "${sayTask(results, from)}"`
-    : `${sayLink(results, link)}; then ${wait}`
+/** Whose hours: `the hours of ana or ben and of the mill together`. */
+function sayHours(hours: readonly HoursOf[]): string {
+  const said = hours.map(({ kind, names }) => `${kind === 'people' ? '' : 'the '}${names.join(' or ')}`)
+  return `the hours of ${said.join(' and of ')}${said.length > 1 ? ' together' : ''}`
+}
+
+function sayNoRoom({ asks, pause, whose, at }: ChainReason & { readonly kind: 'no room' }): string {
+  return pause
+    ? `less than ${sayMinutes(asks)} is left of ${sayHours(whose)}, and it is not begun for less; again ${sayInstant(at)}`
+    : `it takes ${sayMinutes(asks)} without a pause, and ${sayHours(whose)} have no stretch as long before ${sayInstant(at)}`
 }
 
 function linkBetween(results: Results, from: string, to: string): TaskLink | null {

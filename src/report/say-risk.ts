@@ -1,7 +1,8 @@
 /** How sure the date is, in words. */
 import { weekdayNames } from '../base/clock.ts'
 import type { Results } from '../model/results.ts'
-import type { Lever, Risk, SpreadBy, TonightAction } from '../model/risk.ts'
+import type { Lever, Risk, SpreadBy, TonightAction, WorthWhy } from '../model/risk.ts'
+import { sayMinutes } from './make-cells.ts'
 import { sayShort, sayTask } from './say-because.ts'
 
 /** A share as whole per cent: `80 %`. */
@@ -43,13 +44,50 @@ export function saySpread(results: Results, { kind, of }: SpreadBy): string {
 }
 
 /** A change that brings the date nearer, as an order to oneself. */
-export function sayLever({ kind, of, weekday }: Lever): string {
-  if (kind === 'order earlier') return `have ${of} ordered one working day earlier`
-  if (kind === 'second machine') return `a second ${of}`
-  return `one more evening a week for ${of}: ${weekdayNames[weekday ?? 0]}`
+export function sayLever({ kind, of, person, weekday }: Lever): string {
+  switch (kind) {
+    case 'order earlier':
+      return `have ${of} ordered one working day earlier`
+    case 'second machine':
+      return `a second ${of}`
+    case 'any hours':
+      return `${of} at any hour, not in its hours alone`
+    case 'one more user':
+      return `${person} may use ${of} too`
+    default:
+      return `one more evening a week for ${of}: ${weekdayNames[weekday ?? 0]}`
+  }
 }
 
-/** Why something is worth doing now. */
-export function sayWorth({ until, share }: TonightAction): string {
-  return `left until ${sayShort(until)}, the date moves in ${sayShare(share)} of the samples`
+/** What searching as long for the levers brings without any of them; empty where that is nothing. */
+export function saySearchAlone({ searchAlone }: Risk): string {
+  if (searchAlone < 0.05) return ''
+  return `A longer search alone brings ${sayDays(searchAlone)}: ask for more effort. No change here is given credit for that.`
+}
+
+/** Why something is worth doing now: what it does to the date, then why it matters. */
+export function sayWorth(results: Results, { task, until, planned, share, why }: TonightAction): string {
+  const moves = planned
+    ? `left until ${sayShort(until)}, the date moves in ${sayShare(share)} of the samples`
+    : `planned for ${sayShort(startOf(results, task))}; done now, the date comes nearer in ${sayShare(share)} of the samples`
+  return [moves, ...why.map(sayWhy)].join('; ')
+}
+
+function startOf({ schedule }: Results, task: string): number {
+  return schedule.tasks.get(task)!.start
+}
+
+function sayWhy(why: WorthWhy): string {
+  switch (why.kind) {
+    case 'starts waiting':
+      return `it starts ${why.days} ${why.days === 1 ? 'day' : 'days'} of waiting for the vendor and the post`
+    case 'starts running':
+      return `it starts ${sayMinutes(why.minutes)} of ${why.machine ?? 'hardening or waiting'} without anybody's hands`
+    case 'frees':
+      return `it frees the ${why.machine}`
+    case 'on chains':
+      return `it is on ${sayShare(why.share)} of the chains that set the date`
+    default:
+      return `${why.tasks} tasks come after it`
+  }
 }

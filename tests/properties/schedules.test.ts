@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { formatDay, instantOf } from '../../src/base/clock.ts'
+import { formatDay } from '../../src/base/clock.ts'
 import { assemblyPlans } from '../../src/model/assembly-plans.ts'
 import { whyDisordered } from '../../src/verify/why-disordered.ts'
 import { whyInfeasible } from '../../src/verify/why-infeasible.ts'
@@ -57,15 +57,22 @@ describe('every plan of a random project', () => {
       const chain = schedule.drivingChain
       expect(chain.at(-1)!.finish).toBe(schedule.finish)
       const [head] = chain
-      const { because } = head!
-      const fromStart = because.kind === 'start' || (because.kind === 'calendar' && because.from === null)
-      expect(fromStart, `${formatDay(project.device.start)} ${head!.task}: ${because.kind}`).toBe(true)
-      if (because.kind === 'start') expect(head!.start).toBe(instantOf(project.device.start, 0))
+      expect(head!.because[0]!.kind, `${formatDay(project.device.start)} ${head!.task}`).toBe('start')
       for (const [at, step] of chain.entries()) {
-        if (at === 0) continue
-        const why = step.because
-        const from = why.kind === 'start' ? null : why.kind === 'block' ? why.with : why.from
-        expect(from, step.task).toBe(chain[at - 1]!.task)
+        const [cause] = step.because
+        const from = cause && 'from' in cause ? cause.from : null
+        expect(from, step.task).toBe(at === 0 ? null : chain[at - 1]!.task)
+      }
+    }
+  })
+
+  it('tells the whole wait of each element of the chain: reasons follow each other up to its start', () => {
+    for (const { schedule } of planned) {
+      for (const { task, start, because } of schedule.drivingChain) {
+        const ends = because.map(({ until }) => until)
+        expect(ends, task).toEqual([...ends].sort((a, b) => a - b))
+        expect(ends.at(-1), task).toBe(start)
+        expect(because.map(({ kind }) => kind)).not.toContain('idle')
       }
     }
   })

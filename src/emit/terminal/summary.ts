@@ -28,14 +28,26 @@ function sureLines({ risk, tasks }: ReportModel): readonly string[] {
       : `${Math.round(100 * chance)} % by ${time(finish)}`,
   )
   const wanted = risk.wanted === null ? '' : `; the wanted day in ${Math.round(100 * risk.wanted)} %`
-  const [first] = risk.tonight
-  const title = tasks.find(({ id }) => id === first?.task)?.title
-  return [
-    `  ${by.join(', ')}${wanted} of ${risk.samples} samples`,
-    ...(first
-      ? [`  worth most in the first session: ${title}, ${first.days.toFixed(1)} days on average`]
-      : []),
-  ]
+  return [`  ${by.join(', ')}${wanted} of ${risk.samples} samples`, ...tonightLines(risk, tasks)]
+}
+
+/** Most actions shown of one session. */
+const mostActions = 3
+
+/** What is worth doing in the next session of each person, those worth most. */
+function tonightLines(
+  { tonight }: NonNullable<ReportModel['risk']>,
+  tasks: ReportModel['tasks'],
+): readonly string[] {
+  const people = [...new Set(tonight.map(({ person }) => person))]
+  return people.flatMap((person) => {
+    const own = tonight.filter((action) => action.person === person)
+    const lines = own.slice(0, mostActions).map(({ task, days, says }) => {
+      const title = tasks.find(({ id }) => id === task)?.title ?? task
+      return `    ${title}, ${days.toFixed(1)} days on average: ${says}`
+    })
+    return [`  worth most in the next session of ${person}, ${time(own[0]!.from)}:`, ...lines]
+  })
 }
 
 const counted = (count: number, word: string): string => `${count} ${word}${count === 1 ? '' : 's'}`

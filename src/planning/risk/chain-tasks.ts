@@ -18,12 +18,15 @@ interface Ways {
   readonly users: readonly (readonly User[])[]
   /** Resources of the holds that begin with each task. */
   readonly holds: readonly (readonly number[])[]
+  /** Tasks that must follow each task closely. */
+  readonly followers: readonly (readonly number[])[]
 }
 
 /**
  * Finds the chain that sets a finish, by the rule of the plan's driving chain: from the last task back, each to the link
- * from whose end its start follows on its own hours, else to whoever gave up one of its people or machines last.
- * Holds and longest waits are followed only as far as that. Cost: O(chain x (links of a task + users of its resources)).
+ * that ends last where its start follows from that on its own hours, else to whoever gave up one of its people or
+ * machines last. Where its start follows from neither, another has to follow it closely, and whatever ended last for
+ * either is taken. Cost: O(chain x (links of a task + users of its resources)).
  */
 export function chainFinder(problem: Problem): ChainFinder {
   const ways = waysOf(problem)
@@ -34,16 +37,40 @@ export function chainFinder(problem: Problem): ChainFinder {
     while (task >= 0) {
       seen.add(task)
       chain.push(task)
-      const link = heldByLink(ways, laid, task, seen)
-      task = link >= 0 ? link : heldByUser(ways, laid, task, seen)
+      task = causeOf(ways, laid, task, seen)
     }
     return chain
   }
 }
 
+/** Something that ended, and the task it was of; -1 where there is none. */
+interface Ended {
+  readonly task: number
+  readonly at: Instant
+}
+
+const nothing: Ended = { task: -1, at: Number.NEGATIVE_INFINITY }
+const later = (a: Ended, b: Ended): Ended => (b.at > a.at ? b : a)
+
+/** Whom a task waited for; -1 where for nobody. */
+function causeOf(ways: Ways, laid: Laid, task: number, seen: ReadonlySet<number>): number {
+  const link = lastLink(ways, laid, task, seen)
+  if (link.task >= 0 && follows(ways, laid, task, link.at)) return link.task
+  const user = lastUser(ways, laid, task, seen)
+  if (user.task >= 0 && user.at > link.at && follows(ways, laid, task, user.at)) return user.task
+  const followers = ways.followers[task]!.map((next) =>
+    later(lastLink(ways, laid, next, seen), lastUser(ways, laid, next, seen)),
+  )
+  return [user, ...followers].reduce(later, link).task
+}
+
 function waysOf(problem: Problem): Ways {
   const into: Problem['links'][number][][] = problem.tasks.map(() => [])
-  for (const link of problem.links) into[link.to]!.push(link)
+  const followers: number[][] = problem.tasks.map(() => [])
+  for (const link of problem.links) {
+    into[link.to]!.push(link)
+    if (link.longest !== null) followers[link.from]!.push(link.to)
+  }
   const users: User[][] = problem.resources.map(() => [])
   for (const [task, { modes }] of problem.tasks.entries()) {
     const resources = new Set(modes.flatMap(({ needs }) => needs.map(({ resource }) => resource)))
@@ -54,7 +81,7 @@ function waysOf(problem: Problem): Ways {
     users[resource]!.push({ until: to, held: true })
     holds[from]!.push(resource)
   }
-  return { problem, into, users, holds }
+  return { problem, into, users, holds, followers }
 }
 
 /** Whether the start of a task follows, on its own hours, from an instant. */
@@ -65,13 +92,15 @@ function follows({ problem }: Ways, { found, network }: Laid, task: number, from
   return from < start && finishFrom(mode, problem.calendars, from)?.start === start
 }
 
-/** The first link into a task from whose end its start follows; -1 where none does. */
-function heldByLink(ways: Ways, laid: Laid, task: number, seen: ReadonlySet<number>): number {
-  const links = ways.into[task]!.filter(({ from }) => !seen.has(from))
-  const ends = links.map(({ from, lag }) => endOf(ways, lag, laid.found.finish[from]!))
-  // A later end never leads to an earlier start: where the latest does not lead to this one, none does.
-  if (links.length === 0 || !follows(ways, laid, task, Math.max(...ends))) return -1
-  return links[ends.findIndex((end) => follows(ways, laid, task, end))]!.from
+/** The link into a task that ends last. */
+function lastLink(ways: Ways, laid: Laid, task: number, seen: ReadonlySet<number>): Ended {
+  let last = nothing
+  for (const { from, lag } of ways.into[task]!) {
+    if (seen.has(from)) continue
+    const at = endOf(ways, lag, laid.found.finish[from]!)
+    if (at > last.at) last = { task: from, at }
+  }
+  return last
 }
 
 /** When the wait of a link is over. */
@@ -88,19 +117,21 @@ function daysAfter(days: Int32Array, at: Instant, count: number): Instant {
   return day === undefined ? at : day * minutesPerDay + (at - dayOf(at) * minutesPerDay)
 }
 
-/** Who gave up a person, machine, fixture or tool of a task last, at or before its start; -1 where nobody did. */
-function heldByUser(ways: Ways, laid: Laid, task: number, seen: ReadonlySet<number>): number {
-  const { found, network } = laid
+/** Who gave up a person, machine, fixture or tool of a task last, at or before its start. */
+function lastUser(ways: Ways, { found, network }: Laid, task: number, seen: ReadonlySet<number>): Ended {
   const takes = (other: number) => network.demands[other]![found.mode[other]!]!
+  const start = found.start[task]!
   let [best, last] = [-1, Number.NEGATIVE_INFINITY]
-  for (const resource of [...takes(task).map((demand) => demand.resource), ...ways.holds[task]!]) {
+  const look = (resource: number): void => {
     for (const { until, held } of ways.users[resource]!) {
       const end = found.finish[until]!
-      if (end <= last || end > found.start[task]! || until === task || seen.has(until)) continue
+      if (end <= last || end > start || until === task || seen.has(until)) continue
       if (!held && !takes(until).some((demand) => demand.resource === resource)) continue
       best = until
       last = end
     }
   }
-  return best >= 0 && follows(ways, laid, task, last) ? best : -1
+  for (const { resource } of takes(task)) look(resource)
+  for (const resource of ways.holds[task]!) look(resource)
+  return { task: best, at: last }
 }

@@ -23,6 +23,8 @@ export interface Sampled {
   readonly policy: Policy
   /** By sample; infinite where something found no place. */
   readonly finishes: Float64Array
+  /** By sample and task; empty where something found no place. */
+  readonly starts: readonly Int32Array[]
   /** By task: in how many samples it is on the chain. */
   readonly onChain: Int32Array
 }
@@ -34,11 +36,13 @@ export function layOutSamples(source: SampleSource, { samples, seed }: SampleOpt
   const chainOf = chainFinder(policy.problem)
   const finishes = new Float64Array(samples).fill(Number.POSITIVE_INFINITY)
   const onChain = new Int32Array(source.network.tasks.length)
+  const starts: Int32Array[] = []
   for (let k = 0; k < samples; k++) {
     const laid = policy.layOut(k)
+    starts.push(laid ? laid.found.start : new Int32Array())
     if (!laid) continue
     finishes[k] = laid.found.end
     for (const task of chainOf(laid)) onChain[task]!++
   }
-  return { draws, policy, finishes, onChain }
+  return { draws, policy, finishes, starts, onChain }
 }

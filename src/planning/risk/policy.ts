@@ -23,16 +23,26 @@ export interface Policy {
   /** Later than everything: a sample that ends after this was not laid out. */
   readonly horizon: Instant
   /**
-   * The plan with the times of sample `k`; `null` where something found no place. `hold` keeps one task from starting
-   * before an instant. The answer is good until the next question.
+   * The plan with the times of sample `k`, one task held or pulled; `null` where something found no place.
+   * The answer is good until the next question.
    */
-  readonly layOut: (k: number, hold?: Held) => Laid | null
+  readonly layOut: (k: number, change?: Held | Pulled) => Laid | null
+  /** The same with the plan's own times. */
+  readonly asPlanned: (change?: Held | Pulled) => Laid | null
+  /** What is laid out for sample `k`, good until the next question. */
+  readonly networkIn: (k: number) => Network
 }
 
 /** A task kept from starting before an instant. */
 export interface Held {
   readonly task: number
   readonly until: Instant
+}
+
+/** A task placed before all others that do not come before it anyway. */
+export interface Pulled {
+  readonly task: number
+  readonly until: 'first'
 }
 
 /** One layout, with the network it was laid out in. */
@@ -77,18 +87,44 @@ export function policyOf(source: PolicySource, draws: Draws): Policy {
   const horizon = horizonOf(from, schedule.finish)
   const rank = planRank(source)
   const problem = closerToPlan(source, toProblem(project, network, from, horizon), rank)
-  const live = liveNetwork(problem)
-  const decode = decoderOf(live.network)
-  const { tasks } = problem
   const setSample = sampledClocks(source, draws, problem, horizon)
-  const layOut = (k: number, hold?: Held): Laid | null => {
-    setSample(k, live.setClocks)
-    if (hold) live.setRelease(hold.task, Math.max(hold.until, tasks[hold.task]!.release))
-    const outcome = decode(rank)
-    if (hold) live.setRelease(hold.task, tasks[hold.task]!.release)
-    return outcome.kind === 'found' ? { found: outcome.found, network: live.network } : null
+  const live = liveNetwork(problem)
+  const sampled = asker(live, rank)
+  const own = asker(liveNetwork(problem), rank)
+  return {
+    problem,
+    horizon,
+    layOut(k, change) {
+      setSample(k, live.setClocks)
+      return sampled(change)
+    },
+    asPlanned: own,
+    networkIn(k) {
+      setSample(k, live.setClocks)
+      return live.network
+    },
   }
-  return { problem, horizon, layOut }
+}
+
+type Ask = (change?: Held | Pulled) => Laid | null
+
+/** Lays a network out by rank, one task held or pulled for just that question. */
+function asker(live: LiveNetwork, rank: Int32Array): Ask {
+  const { network } = live
+  const decode = decoderOf(network)
+  const ask = (order: ArrayLike<number>): Laid | null => {
+    const outcome = decode(order)
+    return outcome.kind === 'found' ? { found: outcome.found, network } : null
+  }
+  return (change) => {
+    if (!change) return ask(rank)
+    if (change.until === 'first') return ask(rank.map((place, task) => (task === change.task ? -1 : place)))
+    const { release } = network.problem.tasks[change.task]!
+    live.setRelease(change.task, Math.max(change.until, release))
+    const laid = ask(rank)
+    live.setRelease(change.task, release)
+    return laid
+  }
 }
 
 /**

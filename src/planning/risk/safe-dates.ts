@@ -1,17 +1,18 @@
 /** How late each cart may be ordered. */
-import { dayOf, type Instant, instantOf, type Minutes, minutesPerDay } from '../../base/clock.ts'
+import { dayOf, type Instant, instantOf } from '../../base/clock.ts'
 import { listSpans } from '../../base/spans.ts'
 import type { SafeDate } from '../../model/risk.ts'
 import type { Problem } from '../schedule/index.ts'
+import { latestStartsFor, linkOrder } from './latest-starts.ts'
 import type { Sampled, SampleSource } from './lay-out-samples.ts'
 import type { Held, Policy } from './policy.ts'
-import { meanOf, quantile, shareBy, thinned } from './statistics.ts'
+import { quantile, shareBy, thinned } from './statistics.ts'
 
 /** The chance that a safe date keeps. */
 const safeChance = 0.8
 
 /** Passes spent on all carts together, for each sample; the cart in hand is tried to its end. */
-const passesPerSample = 4
+const passesPerSample = 2
 
 /** Samples that an evening is tried on: a fifth of all, but fifteen where there are as many. */
 const triedOf = (samples: number): number => Math.max(15, Math.floor(samples / 5))
@@ -20,21 +21,23 @@ const triedOf = (samples: number): number => Math.max(15, Math.floor(samples / 5
 interface Trial {
   readonly policy: Policy
   readonly target: Instant
-  /** Samples in time where all is ordered as planned, those in which the cart takes longest first. */
+  /** Samples in time where all is ordered as planned, those first that may be ordered least late. */
   readonly inTime: readonly number[]
   /** How many of those may be lost. */
   readonly spare: number
-  /** Minutes that a long way takes more than the planned one, about. */
-  readonly longer: Minutes
+  /** By sample: ordered later than this it is surely late, whoever is free and whatever is. */
+  readonly surely: (k: number) => Instant
 }
 
 /**
  * The last evening for each cart, ordered alone so late, with 80 % of the samples still done by the wanted date; by the
  * plan's own 80 % date where none is wanted. None where fewer keep the date as it is.
  * Method: bisection over the evenings on which whoever orders is there, each laid out anew on a fifth of the samples,
- * evenly spread among all by how long the cart is on its way; an evening is given up at the first sample too many.
+ * evenly spread among all by how long the cart is on its way. It begins at the last evening that links and hours alone
+ * do not rule out, later ones being surely late; an evening is given up at the first sample too many, and taken where
+ * those left cannot be too many.
  * Needs: a later order never brings a sample back into time; what a sample once showed is not asked again.
- * Cost: tried samples x a few passes a cart; once four passes a sample are spent, the carts left get no date.
+ * Cost: tried samples x a few passes a cart; once two passes a sample are spent, the carts left get no date.
  */
 export function safeDates(
   source: SampleSource,
@@ -47,6 +50,7 @@ export function safeDates(
   const ways = new Map(
     source.network.tasks.flatMap(({ delivery }, at) => (delivery ? [[delivery.cart, at] as const] : [])),
   )
+  const surely = latestIn(sampled.policy, target)
   const budget = { left: passesPerSample * finishes.length }
   const policy: Policy = {
     ...sampled.policy,
@@ -57,10 +61,8 @@ export function safeDates(
   }
   const safe = ordersByLatest(source).flatMap(({ id, subject, at }): [string, SafeDate][] => {
     if (subject.cart === null || (!below && budget.left <= 0)) return []
-    const trial = trialOf({ ...sampled, policy }, target, ways.get(subject.cart)!)
-    const { start, latestAlone } = source.schedule.tasks.get(id)!
-    const expected = latestAlone + (target - source.schedule.finish) - trial.longer
-    const order = below ? null : lastEvening(trial, at, start, expected)
+    const trial = trialOf({ ...sampled, policy }, target, ways.get(subject.cart)!, (k) => surely(k)[at]!)
+    const order = below ? null : lastEvening(trial, at, source.schedule.tasks.get(id)!.start)
     return [[subject.cart, { order, samples: Math.min(triedOf(finishes.length), finishes.length) }]]
   })
   return new Map(safe)
@@ -74,53 +76,71 @@ function ordersByLatest({ network, schedule }: SampleSource) {
     .sort((a, b) => latest(a.id) - latest(b.id) || a.at - b.at)
 }
 
-function trialOf({ finishes, policy, draws }: Sampled, target: Instant, delivery: number): Trial {
+/** By sample and task: started later than this, it is surely not done by the target. */
+function latestIn(policy: Policy, target: Instant): (k: number) => Float64Array {
+  const order = linkOrder(policy.problem)
+  const known = new Map<number, Float64Array>()
+  return (k) => {
+    const latest = known.get(k) ?? latestStartsFor(policy.networkIn(k), order, target)
+    known.set(k, latest)
+    return latest
+  }
+}
+
+function trialOf(
+  { finishes, policy, draws }: Sampled,
+  target: Instant,
+  delivery: number,
+  surely: (k: number) => Instant,
+): Trial {
   const days = draws.days.get(delivery)
   const away = finishes.map((_, k) => (days ? days.lead[k]! + days.transit[k]! + days.out[k]! : 0))
   const picked = thinned(away, triedOf(finishes.length))
   const inTime = picked
     .filter((k) => finishes[k]! <= target)
-    .sort((a, b) => away[b]! - away[a]! || finishes[b]! - finishes[a]! || a - b)
+    .sort((a, b) => surely(a) - surely(b) || finishes[b]! - finishes[a]! || a - b)
   const spare = Math.floor((shareBy(finishes, target) - safeChance) * picked.length + 1e-9)
-  // Vendor and carrier days are five of the seven of a week.
-  const longer = (quantile(away, safeChance) - meanOf(away, away.keys())!) * 1.4 * minutesPerDay
-  return { policy, target, inTime, spare, longer }
+  return { policy, target, inTime, spare, surely }
 }
 
-/** Bisection that begins where the plan lets expect the answer and widens from there. */
-function lastEvening(trial: Trial, task: number, planned: Instant, expected: Instant): Instant {
-  const evenings = eveningsOf(trial.policy.problem, task, planned, trial.target)
-  const known: Known = { inTime: new Map(), late: new Map() }
-  // The plan itself keeps the date; what is past all evenings does not.
-  let [kept, lost] = [-1, evenings.length]
-  let next = evenings.findLastIndex((open) => open <= expected)
+/** Bisection that begins with the last evening that is not surely too late and widens from there. */
+function lastEvening(trial: Trial, task: number, planned: Instant): Instant {
+  const { inTime, spare, surely, policy, target } = trial
+  const evenings = eveningsOf(policy.problem, task, planned, target)
+  // On an evening after this, more than may be lost are late.
+  const end = spare < inTime.length ? surely(inTime[spare]!) : Number.POSITIVE_INFINITY
+  const known = new Map<number, Known>(
+    inTime.map((k) => [k, { good: Number.NEGATIVE_INFINITY, late: surely(k) + 1 }]),
+  )
+  // The plan itself keeps the date.
+  let [kept, lost] = [-1, evenings.findLastIndex((open) => open <= end) + 1]
+  let next = lost - 1
   for (let step = 1; lost - kept > 1; step *= 2) {
     const at = Math.min(lost - 1, Math.max(kept + 1, next))
     const good = keeps(trial, { task, until: evenings[at]! }, known)
     if (good) kept = at
     else lost = at
-    const both = kept >= 0 && lost < evenings.length
-    next = both ? (kept + lost) >> 1 : at + (good ? step : -step)
+    next = kept >= 0 ? (kept + lost) >> 1 : at - step
   }
   return kept < 0 ? planned : evenings[kept]!
 }
 
-/** By sample: the latest order that was in time, and the earliest that was late. */
+/** Of one sample: the latest order that was in time, and the earliest that was late. */
 interface Known {
-  readonly inTime: Map<number, Instant>
-  readonly late: Map<number, Instant>
+  readonly good: Instant
+  readonly late: Instant
 }
 
-function keeps({ policy, target, inTime, spare }: Trial, order: Held, known: Known): boolean {
-  let late = inTime.filter((k) => (known.late.get(k) ?? Number.POSITIVE_INFINITY) <= order.until).length
-  for (const k of inTime) {
-    if (late > spare) return false
-    if ((known.late.get(k) ?? Number.POSITIVE_INFINITY) <= order.until) continue
-    if ((known.inTime.get(k) ?? Number.NEGATIVE_INFINITY) >= order.until) continue
+function keeps({ policy, target, inTime, spare }: Trial, order: Held, known: Map<number, Known>): boolean {
+  const { until } = order
+  let late = inTime.filter((k) => known.get(k)!.late <= until).length
+  const open = inTime.filter((k) => known.get(k)!.good < until && until < known.get(k)!.late)
+  for (const [at, k] of open.entries()) {
+    if (late > spare || late + open.length - at <= spare) break
     const laid = policy.layOut(k, order)
     const good = laid !== null && laid.found.end <= target
     if (!good) late++
-    ;(good ? known.inTime : known.late).set(k, order.until)
+    known.set(k, { ...known.get(k)!, [good ? 'good' : 'late']: until })
   }
   return late <= spare
 }

@@ -30,7 +30,7 @@ export function sampleProject(source: SampleSource, options: SampleOptions): Ris
     critical: new Map(source.network.tasks.map(({ id }, at) => [id, onChain[at]! / samples])),
     spread: spreadOf(draws.inputs, finishes),
     safe: safeDates(source, sampled, wanted),
-    levers: leversOf(source),
+    ...leversOf(source, (task) => onChain[task]! / samples),
     tonight: tonightByValue(source, sampled),
   }
 }

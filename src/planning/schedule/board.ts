@@ -21,6 +21,8 @@ export interface Board {
   readonly floor: Int32Array
   readonly run: Run
   readonly best: Run
+  /** The resource that last kept a task back. */
+  barrier: number
 }
 
 /** An empty board. */
@@ -36,6 +38,7 @@ export function boardOf(network: Network): Board {
     floor: new Int32Array(size),
     run: emptyRun(),
     best: emptyRun(),
+    barrier: -1,
   }
 }
 
@@ -76,22 +79,16 @@ function freeFrom(occupation: Occupation, demand: Demand, clock: Clock, run: Run
   return until
 }
 
-/** When a start after `run`'s might find everything free, and the resource that says so; `at` is `-never` where `run` does. */
-export function freeAt(
-  board: Board,
-  task: number,
-  mode: number,
-  run: Run,
-): { at: Instant; resource: number } {
+/** When a start after `run`'s might find everything free; `-never` where `run` does. What says so is left in `board.barrier`. */
+export function freeAt(board: Board, task: number, mode: number, run: Run): Instant {
   const { problem, opens, clocks, demands } = board.network
   const clock = clocks[task]![mode]!
   let at = -never
-  let resource = -1
   for (const demand of demands[task]![mode]!) {
     const free = freeFrom(board.taken[demand.resource]!, demand, clock, run)
     if (free <= at) continue
     at = free
-    resource = demand.resource
+    board.barrier = demand.resource
   }
   for (const index of opens[task]!) {
     const hold = problem.holds[index]!
@@ -99,9 +96,9 @@ export function freeAt(
     const free = board.taken[hold.resource]!.blockedUntil(run.start, end, hold.amount)
     if (free <= at) continue
     at = free
-    resource = hold.resource
+    board.barrier = hold.resource
   }
-  return { at, resource }
+  return at
 }
 
 /**
@@ -113,7 +110,7 @@ export function fitEarliest(board: Board, task: number, mode: number, bounds: Bo
   const clock = network.clocks[task]![mode]!
   let at = bounds.start
   while (runAfter(clock, at, bounds.finish, run) && run.finish <= network.problem.horizon) {
-    const next = freeAt(board, task, mode, run).at
+    const next = freeAt(board, task, mode, run)
     if (next === -never) return true
     if (next >= never) return false
     at = next

@@ -37,8 +37,10 @@ export interface Breedable<P> {
   readonly besides: () => Besides
   /** What is kept of the forward pass just made. */
   readonly keep: (finish: Int32Array, ways: Int32Array, length: number) => P
-  /** Keys to begin with; used up one by one. */
-  readonly rules: Int32Array[]
+  /** Keys to begin with, each worked out when its turn comes; used up one by one. */
+  readonly rules: (() => Int32Array)[]
+  /** Keys by chance lie between 0 and this. */
+  readonly spread: number
   readonly manner: Manner
   /** Ways open to each task, the usual one first. */
   readonly choices: readonly (readonly number[])[]
@@ -92,7 +94,6 @@ interface Breeding<P> {
   readonly chance: () => number
   readonly key: Int32Array
   readonly use: Float64Array
-  readonly spread: number
   tried: number
   /** Of the forward plans. */
   best: Member | null
@@ -175,9 +176,9 @@ function admit(population: Member[], member: Member | null, most: number): void 
 
 /** Members out of nothing: by a rule of thumb while there are any, else by chance; forward, then backward from there. */
 function found<P>(breeding: Breeding<P>, populations: Populations, most: number): void {
-  const { of, key, chance, spread } = breeding
-  const rule = of.rules.shift()
-  for (let task = 0; task < of.size; task++) key[task] = rule ? rule[task]! : Math.floor(spread * chance())
+  const { of, key, chance } = breeding
+  const rule = of.rules.shift()?.()
+  for (let task = 0; task < of.size; task++) key[task] = rule ? rule[task]! : Math.floor(of.spread * chance())
   const any = (ways: readonly number[]) =>
     rule || ways.length === 1 ? ways[0]! : ways[Math.floor(chance() * ways.length)]!
   const ways = Int32Array.from(of.choices, any)
@@ -295,14 +296,12 @@ function runStage<P>(breeding: Breeding<P>, from: number, to: number): void {
  * and the crossover (from memory). Cost: one pass and O(tasks + steps of the plan) for each child.
  */
 export function breed<P>(of: Breedable<P>, options: BreedOptions): Bred<P> {
-  const widest = Math.max(1, ...of.rules.map((rule) => rule.reduce((most, each) => Math.max(most, each), 1)))
   const breeding: Breeding<P> = {
     of,
     options,
     chance: seededRandom(options.seed).next,
     key: new Int32Array(of.size),
     use: new Float64Array(Math.ceil(of.horizon / of.grain) + 3),
-    spread: 10 * widest,
     tried: 0,
     best: null,
     kept: null,

@@ -78,7 +78,7 @@ const keysOf = (rank: ArrayLike<number>): Int32Array => Int32Array.from(rank, (p
 function breedableOf(passes: Passes, first: ArrayLike<number> | undefined): Breedable<Decoded> {
   const { network } = passes
   const { problem, size } = network
-  const rules = [...(first ? [first] : []), ...priorityRanks(network)].map(keysOf)
+  const ranks = [...(first ? [() => first] : []), ...priorityRanks(network)]
   return {
     size,
     horizon: problem.horizon - problem.start,
@@ -89,7 +89,8 @@ function breedableOf(passes: Passes, first: ArrayLike<number> | undefined): Bree
     aside: null,
     besides: () => (passes.last === null ? nothingBesides : passes.judge(passes.last)),
     keep: () => passes.last!,
-    rules,
+    rules: ranks.map((rank) => () => keysOf(rank())),
+    spread: 10 * size,
     manner,
     choices: Array.from({ length: size }, (_, task) => [task]),
     duration: Int32Array.from(problem.tasks, ({ modes }) => modes[0]!.duration),

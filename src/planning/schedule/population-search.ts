@@ -34,10 +34,14 @@ function choicesOf(plain: PlainProblem, load: Float64Array): number[][] {
 }
 
 /** Latest start first, latest finish first, least float first: as keys of which the highest goes first. */
-function rulesOf(plain: PlainProblem): Int32Array[] {
+function rulesOf(plain: PlainProblem): { readonly rules: (() => Int32Array)[]; readonly spread: number } {
   const [heads, tails, lasts] = [headsOf(plain), tailsOf(plain), shortest(plain)]
   const latestStart = tails.map((tail, task) => tail + lasts[task]!)
-  return [latestStart, tails.slice(), tails.map((tail, task) => tail - heads[task]!)]
+  const float = tails.map((tail, task) => tail - heads[task]!)
+  return {
+    rules: [latestStart, tails, float].map((keys) => () => keys),
+    spread: 10 * latestStart.reduce((most, each) => Math.max(most, each), 1),
+  }
 }
 
 /** Measured on the public sample. */
@@ -64,7 +68,7 @@ function breedableOf(plain: PlainProblem): Breedable<UnitPlan> {
       ways,
       length,
     }),
-    rules: rulesOf(plain),
+    ...rulesOf(plain),
     manner,
     choices,
     duration: plain.duration,

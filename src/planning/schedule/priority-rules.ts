@@ -61,20 +61,20 @@ function workContent(network: Network, modes: Int32Array): Float64Array {
 
 /**
  * Ranks by latest start, latest finish, least float, most tasks waiting in all, greatest work content with those
- * waiting directly, and earliest start, in this order. Textbook rules. Late times are those of the capacity-free plan.
+ * waiting directly, and earliest start, in this order, each worked out when asked for. Textbook rules. Late times are
+ * those of the capacity-free plan.
  */
-export function priorityRanks(network: Network): Int32Array[] {
+export function priorityRanks(network: Network): (() => Int32Array)[] {
   const rough = roughOrder(network)
   const early = earlyTimes(network, null)
   const negated = (keys: Float64Array) => keys.map((key) => -key)
-  const waiting = negated(totalSuccessors(network, rough))
-  if ('lost' in early) return [ranked(network, waiting, rough)]
+  const waiting = () => negated(totalSuccessors(network, rough))
+  if ('lost' in early) return [() => ranked(network, waiting(), rough)]
   const { times, modes } = early
   const end = times.finish.reduce((last, at) => Math.max(last, at), network.problem.start)
   const late = lateTimes(network, modes, end) ?? times
-  const float = late.start.map((at, task) => at - times.start[task]!)
-  const content = negated(workContent(network, modes))
-  return [late.start, late.finish, float, waiting, content, times.start].map((keys) =>
-    ranked(network, keys, rough),
-  )
+  const float = () => late.start.map((at, task) => at - times.start[task]!)
+  const content = () => negated(workContent(network, modes))
+  const keys = [() => late.start, () => late.finish, float, waiting, content, () => times.start]
+  return keys.map((key) => () => ranked(network, key(), rough))
 }

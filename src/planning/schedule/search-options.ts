@@ -12,6 +12,8 @@ export interface SearchOptions {
   readonly stop?: () => boolean
   /** Told every lesson of the proof search; never changes what is found. */
   readonly learned?: (lesson: readonly Lesson[]) => void
+  /** Whether a good bound and a proof are wanted; true where not said. Without, the bound may be weak; never changes what is found by breeding. */
+  readonly bounded?: boolean
   /** An order of tasks to begin with, by rank, lowest first; problems that are not plain only. */
   readonly first?: ArrayLike<number>
 }

@@ -1,11 +1,10 @@
 import type { Instant, Minutes } from '../../base/clock.ts'
 import { minutesBetween } from '../../base/spans.ts'
-import type { ChainStep, PlanSchedule, ScheduledTask } from '../../model/schedule.ts'
+import type { PlanSchedule, ScheduledTask } from '../../model/schedule.ts'
 import type { TaskNetwork } from '../../model/tasks.ts'
 import {
   type CriticalPath,
   criticalPath,
-  type DrivingStep,
   drivingChain,
   latestAlone,
   latestStarts,
@@ -13,6 +12,7 @@ import {
   startFor,
 } from '../schedule/index.ts'
 import { latestShifted } from '../schedule/lag.ts'
+import { chainStep } from './chain-step.ts'
 import type { Translated } from './to-problem.ts'
 
 /** Most critical chains that are listed; they are all counted. */
@@ -60,33 +60,14 @@ export function fromSchedule(
   return {
     finish: schedule.finish,
     tasks: new Map(tasks),
-    drivingChain: drivingChain(problem, schedule).map((step) => chainStep(network, translated, step)),
+    drivingChain: drivingChain(problem, schedule).map((step) =>
+      chainStep(network, translated, schedule, step),
+    ),
     criticalChains: plain.chains.map((chain) => chain.map((at) => network.tasks[at]!.id)),
     criticalChainCount: plain.chainCount,
     lowerBound: bound,
     schedulesTried: stats.schedulesTried,
   }
-}
-
-function chainStep(network: TaskNetwork, translated: Translated, step: DrivingStep): ChainStep {
-  const name = (at: number): string => network.tasks[at]!.id
-  const { because } = step
-  const held = because.kind === 'calendar' ? because.after : because
-  const from = held.kind === 'release' ? null : name(held.from)
-  const said = (): ChainStep['because'] => {
-    if (because.kind === 'calendar')
-      return {
-        kind: 'calendar',
-        calendar: translated.problem.calendars[because.calendar]!.id,
-        opened: because.opened,
-        from,
-      }
-    if (because.kind === 'release') return { kind: 'start' }
-    if (because.kind === 'resource')
-      return { kind: 'resource', resource: translated.resources[because.resource]!, from: from! }
-    return because.longest ? { kind: 'block', with: from! } : { kind: 'link', from: from! }
-  }
-  return { task: name(step.task), start: step.start, finish: step.finish, because: said() }
 }
 
 /** Open minutes a task can slip from its early start without moving any other task's early start, nor the finish. */

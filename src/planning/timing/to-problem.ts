@@ -2,6 +2,7 @@ import { dayOf, type Instant } from '../../base/clock.ts'
 import { groupByEach } from '../../base/group-by.ts'
 import type { Spans } from '../../base/spans.ts'
 import type { Project } from '../../model/project.ts'
+import type { HoursOf } from '../../model/schedule.ts'
 import type { LinkWhy, PlanTask, TaskNetwork } from '../../model/tasks.ts'
 import { timetableOf, workDays } from '../calendar/deliveries.ts'
 import { join, machineHours, meet, sessionsOf, toolDates } from '../calendar/open-hours.ts'
@@ -14,6 +15,13 @@ export interface Translated {
   readonly people: readonly (readonly (readonly string[])[])[]
   /** Resource names, in words. */
   readonly resources: readonly string[]
+  /** What each calendar is made of: it is open where all of these are. */
+  readonly hours: readonly (readonly OpenTimes[])[]
+}
+
+/** Whose hours, and when they are. */
+export interface OpenTimes extends HoursOf {
+  readonly spans: Spans
 }
 
 /** Most sets of people tried for one task. */
@@ -28,12 +36,15 @@ function teams(who: readonly string[], count: number): readonly (readonly string
 /** Calendars by key, each made once. */
 class CalendarList {
   readonly list: Calendar[] = []
+  readonly hours: (readonly OpenTimes[])[] = []
   readonly #index = new Map<string, number>()
 
-  index(id: string, spans: () => Spans): number {
+  index(id: string, hours: () => readonly OpenTimes[]): number {
     const known = this.#index.get(id)
     if (known !== undefined) return known
-    this.list.push({ id, spans: spans() })
+    const parts = hours()
+    this.list.push({ id, spans: meet(parts.map(({ spans }) => spans))! })
+    this.hours.push(parts)
     this.#index.set(id, this.list.length - 1)
     return this.list.length - 1
   }
@@ -83,13 +94,17 @@ function calendarOf(world: World, task: PlanTask, team: readonly string[]): numb
   ].join(' and ')
   if (key === '') return null
   return world.calendars.index(key, () => {
-    const people = team.map((person) => world.sessions.get(person)!)
-    const near = watchers.length > 0 ? [join(watchers.map((person) => world.sessions.get(person)!))] : []
-    const rest = [
-      machine === null ? null : world.machines.get(machine)!,
-      ...tools.map((tool) => world.tools.get(tool)!),
+    const session = (person: string) => world.sessions.get(person)!
+    const near: readonly OpenTimes[] =
+      watchers.length > 0 ? [{ kind: 'people', names: watchers, spans: join(watchers.map(session)) }] : []
+    return [
+      ...team.map((name): OpenTimes => ({ kind: 'people', names: [name], spans: session(name) })),
+      ...near,
+      ...(machine === null
+        ? []
+        : [{ kind: 'machine', names: [machine], spans: world.machines.get(machine)! } as const]),
+      ...tools.map((name): OpenTimes => ({ kind: 'tool', names: [name], spans: world.tools.get(name)! })),
     ]
-    return meet([...people, ...near, ...rest])!
   })
 }
 
@@ -219,5 +234,10 @@ export function toProblem(project: Project, network: TaskNetwork, from: Instant,
     holds,
     dayCalendars: [{ id: 'Monday to Friday', days: workDays(weekdaysOnly, dayOf(from), dayOf(to)) }],
   }
-  return { problem, people: made.map(({ people }) => people), resources: resources.map(({ says }) => says) }
+  return {
+    problem,
+    people: made.map(({ people }) => people),
+    resources: resources.map(({ says }) => says),
+    hours: world.calendars.hours,
+  }
 }

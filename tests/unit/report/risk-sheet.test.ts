@@ -7,7 +7,7 @@ import { chainSheet } from '../../../src/report/chain-sheet.ts'
 import { ordersSheet } from '../../../src/report/orders-sheet.ts'
 import { riskSheet } from '../../../src/report/risk-sheet.ts'
 import { sayShort } from '../../../src/report/say-because.ts'
-import { sayDoubt, sayLever, saySure } from '../../../src/report/say-risk.ts'
+import { sayDoubt, sayLever, saySure, sayWorth } from '../../../src/report/say-risk.ts'
 import { demoTold } from './demo.ts'
 import { cellsOf } from './evaluate.ts'
 
@@ -53,6 +53,49 @@ describe('how sure the date is', () => {
     for (const { order } of risk.safe.values()) if (order !== null) expect(said).toContain(order)
   })
 
+  it('has the actions of the next session of each person, most days first, each with its reason', () => {
+    const { blocks } = riskSheet(told)
+    const people = [...new Set(risk.tonight.map(({ person }) => person))]
+    expect(people.length).toBeGreaterThan(1)
+    const said = words(riskSheet)
+    for (const person of people) {
+      const own = risk.tonight.filter((action) => action.person === person)
+      expect(own.map(({ days }) => days)).toEqual(own.map(({ days }) => days).sort((a, b) => b - a))
+      expect(said).toContain(`Worth doing in the next session of ${person}, ${sayShort(own[0]!.open)}`)
+      for (const action of own) expect(said).toContain(sayWorth(told.results, action))
+    }
+    expect(blocks.filter(({ id }) => id.startsWith('tonight'))).toHaveLength(people.length)
+  })
+
+  it('says why an action matters: what it starts, frees and opens, and when it is planned', () => {
+    const action = { ...risk.tonight[0]!, planned: false, share: 0.25 }
+    const says = sayWorth(told.results, {
+      ...action,
+      why: [
+        { kind: 'starts waiting', days: 1 },
+        { kind: 'starts running', machine: 'printer', minutes: 294 },
+        { kind: 'frees', machine: 'mill' },
+        { kind: 'on chains', share: 0.5 },
+        { kind: 'opens', tasks: 7 },
+      ],
+    })
+    const planned = sayShort(told.results.schedule.tasks.get(action.task)!.start)
+    expect(says).toBe(
+      `planned for ${planned}; done now, the date comes nearer in 25 % of the samples; it starts 1 day of waiting for the vendor and the post; it starts 4 h 54 min of printer without anybody's hands; it frees the mill; it is on 50 % of the chains that set the date; 7 tasks come after it`,
+    )
+  })
+
+  it('says where no lever was found, and what more search alone brings', () => {
+    const none = { ...told, results: { ...told.results, risk: { ...risk, levers: [], searchAlone: 2 } } }
+    const said = cellsOf([chainSheet(none)]).flatMap(({ value }) =>
+      value.type === 'text' ? [value.text] : [],
+    )
+    expect(said.some((text) => text.startsWith('No gain of half a day was found'))).toBe(true)
+    expect(said).toContain(
+      'A longer search alone brings 2.0 days: ask for more effort. No change here is given credit for that.',
+    )
+  })
+
   it('stands where it is said what sets the date: what would bring it nearer', () => {
     expect(risk.levers.length).toBeGreaterThan(0)
     for (const lever of risk.levers) expect(words(chainSheet)).toContain(sayLever(lever))
@@ -66,7 +109,8 @@ describe('how sure the date is', () => {
     const [first] = report!.risk!.tonight
     const title = report!.tasks.find(({ id }) => id === first!.task)!.title
     expect(summary(report!, null)).toContain(
-      `worth most in the first session: ${title}, ${first!.days.toFixed(1)} days`,
+      `worth most in the next session of me, ${first!.from.replace('T', ' ')}:
+    ${title}, ${first!.days.toFixed(1)} days on average: ${first!.says}`,
     )
   })
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import { dayOf, parseDay } from '../../../src/base/clock.ts'
+import { dayOf, instantOf, parseDay } from '../../../src/base/clock.ts'
 import type { Results } from '../../../src/model/results.ts'
+import type { ChainStep } from '../../../src/model/schedule.ts'
 import { chainSheet } from '../../../src/report/chain-sheet.ts'
 import { chartScale } from '../../../src/report/chart-scale.ts'
 import { findingsSheet } from '../../../src/report/findings-sheet.ts'
@@ -164,10 +165,17 @@ describe('what sets the date', () => {
   })
   it('names who was busy, and with what', () => {
     const from = 'work firmware'
-    const step = { task: 'work board check', start: 0, finish: 0 }
-    const says = sayBecause(results, { ...step, because: { kind: 'resource', resource: 'jonas', from } })
-    expect(says).toBe('jonas was taken until then by "Firmware"')
-    expect(sayBecause(results, { ...step, because: { kind: 'block', with: from } })).toContain('"Firmware"')
+    const about = { task: 'work board check', at: 0, until: 0 }
+    const say = (...because: ChainStep['because']) =>
+      sayBecause(results, { task: 'work board check', start: 0, finish: 0, because })
+    const taken = { ...about, kind: 'resource', resource: 'jonas', from } as const
+    expect(say(taken)).toBe('jonas was taken until then by "Firmware"')
+    const asks = { asks: 90, pause: false, whose: [{ kind: 'machine', names: ['mill'] }] } as const
+    const sunday = instantOf(parseDay('2026-03-08')!, 600)
+    expect(say(taken, { ...about, kind: 'no room', ...asks, at: sunday, until: sunday })).toBe(
+      'jonas was taken until then by "Firmware"; then it takes 1 h 30 min without a pause, and the hours of the mill have no stretch as long before Sun 2026-03-08 10:00',
+    )
+    expect(say({ ...taken, task: from })).toContain('"Firmware" must follow at once, and for that: jonas')
   })
 })
 

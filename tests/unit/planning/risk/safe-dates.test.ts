@@ -2,7 +2,6 @@ import { describe, expect, it } from 'vitest'
 import { formatInstant, instantOf, parseDay } from '../../../../src/base/clock.ts'
 import type { Results } from '../../../../src/model/results.ts'
 import { layOutSamples } from '../../../../src/planning/risk/lay-out-samples.ts'
-import { leversOf } from '../../../../src/planning/risk/levers-of.ts'
 import { sampleProject, wantedBy } from '../../../../src/planning/risk/sample-project.ts'
 import { shareBy } from '../../../../src/planning/risk/statistics.ts'
 import { planned } from '../../../reference/calendar-bench.ts'
@@ -70,10 +69,11 @@ describe('the safe date of a cart', () => {
 describe('what is worth doing tonight', () => {
   // Ordered Monday it counts from Tuesday and is fitted Thu 12; ordered Tuesday all of it is a day later.
   it('is an order that left to the next evening moves the date by a day', () => {
-    expect(riskOf(parcel('5 wd', null)).tonight).toEqual([
+    expect(riskOf(parcel('5 wd', null)).tonight).toMatchObject([
       {
         task: 'cart shop / order',
         person: 'ana',
+        planned: true,
         until: instantOf(parseDay('2026-03-03')!, 19 * 60),
         days: 1,
         share: 1,
@@ -90,51 +90,5 @@ work: {wait: {time: 20 d, attention: none}, tidy: {time: 10 min}}
       { samples: 0 },
     )
     expect(riskOf(results).tonight).toEqual([])
-  })
-})
-
-describe('what would bring the date nearer', () => {
-  it('is a cart ordered a working day earlier where the parcel sets the date', () => {
-    const [lever] = leversOf(parcel('5 wd', null))
-    expect(lever).toMatchObject({ kind: 'order earlier', of: 'shop', days: 1 })
-  })
-
-  // Two runs of 30 h one after the other, or beside each other.
-  it('is a second machine where two runs wait for one', () => {
-    const results = planned(
-      `device: {name: ovens, qty: 1, currency: EUR, start: 2026-03-02}
-people: {ana: {hours: {mon-fri: "19:00-22:00"}}}
-machines: {oven: {}}
-work: {a: {time: 30 h, attention: none, machine: oven}, b: {time: 30 h, attention: none, machine: oven}}
-`,
-      { samples: 0 },
-    )
-    expect(leversOf(results)).toEqual([
-      {
-        kind: 'second machine',
-        of: 'oven',
-        weekday: null,
-        finish: results.schedule.finish - 30 * 60,
-        days: 1.25,
-      },
-    ])
-  })
-
-  // Twelve hours on Mon, Tue, Wed of 3 h each end on the next Monday; with a Thursday they end on that.
-  it('is one more evening where hands are short', () => {
-    const results = planned(
-      `device: {name: hands, qty: 1, currency: EUR, start: 2026-03-02}
-people: {ana: {hours: {mon-wed: "19:00-22:00"}}}
-work: {a: {time: 12 h}}
-`,
-      { samples: 0 },
-    )
-    expect(leversOf(results)).toMatchObject([{ kind: 'one more evening', of: 'ana', weekday: 3, days: 4 }])
-  })
-
-  it('is nothing where a wait that nobody can shorten sets the date', () => {
-    const text =
-      'device: {name: w, qty: 1, currency: EUR, start: 2026-03-02}\nwork: {w: {time: 5 d, attention: none}}\n'
-    expect(leversOf(planned(text, { samples: 0 }))).toEqual([])
   })
 })

@@ -11,7 +11,9 @@ function chainOf(shop: Problem): DrivingStep[] {
   return drivingChain(shop, outcome.schedule)
 }
 
-const heldOf = ({ because }: DrivingStep) => (because.kind === 'calendar' ? because.after : because)
+const causeOf = ({ because }: DrivingStep) => because[0]!.what
+/** What a step waited for, each with the instant until which it did. */
+const told = ({ because }: DrivingStep) => because.map(({ what: { kind }, until }) => [kind, until])
 const day = 1440
 const evenings = calendar(
   'evenings',
@@ -29,9 +31,12 @@ describe('the driving chain', () => {
         const chain = drivingChain(random, outcome.schedule)
         expect(chain.at(-1)!.finish).toBe(outcome.schedule.finish)
         for (const [k, step] of chain.entries()) {
-          const held = heldOf(step)
-          if (k === 0) expect(held.kind).toBe('release')
-          else expect(held).toMatchObject({ from: chain[k - 1]!.task })
+          const cause = causeOf(step)
+          if (k === 0) expect('from' in cause ? cause.from : null).toBe(null)
+          else expect(cause).toMatchObject({ from: chain[k - 1]!.task })
+          const ends = step.because.map(({ until }) => until)
+          expect(ends).toEqual([...ends].sort((a, b) => a - b))
+          expect(ends.at(-1)).toBe(step.start)
           steps++
           if (step.idle > 0) idle++
         }
@@ -46,7 +51,7 @@ describe('the driving chain', () => {
     const chain = chainOf(sixShop)
     expect(chain[0]!.start).toBe(0)
     for (const [k, step] of chain.entries()) if (k > 0) expect(step.start).toBe(chain[k - 1]!.finish)
-    expect(new Set(chain.map((step) => step.because.kind))).toEqual(new Set(['release', 'link', 'resource']))
+    expect(new Set(chain.map((step) => causeOf(step).kind))).toEqual(new Set(['release', 'link', 'resource']))
   })
 
   it('names the evening that a task waited for, and what came before it', () => {
@@ -56,15 +61,16 @@ describe('the driving chain', () => {
       horizon: 9 * day,
       links: [link(0, 1), link(1, 2)],
     })
-    expect(chainOf(shop).map(({ because }) => because)).toEqual([
-      { kind: 'calendar', calendar: 0, opened: 1170, after: { kind: 'release' } },
-      { kind: 'link', link: 0, from: 0, longest: false },
-      {
-        kind: 'calendar',
-        calendar: 0,
-        opened: day + 1170,
-        after: { kind: 'link', link: 1, from: 1, longest: false },
-      },
+    expect(chainOf(shop).map(told)).toEqual([
+      [
+        ['release', 0],
+        ['closed', 1170],
+      ],
+      [['link', 1200]],
+      [
+        ['link', 1800],
+        ['closed', day + 1170],
+      ],
     ])
   })
 
@@ -91,7 +97,7 @@ describe('the driving chain', () => {
     )
     const chain = chainOf(shop)
     expect(chain.map((step) => step.task)).toEqual([0, 1, 2, 3])
-    expect(chain[3]!.because).toMatchObject({ kind: 'resource', from: 2 })
+    expect(causeOf(chain[3]!)).toMatchObject({ kind: 'resource', from: 2 })
   })
 
   it('says which cutoff an order had to meet, and that the next task waited for the delivery', () => {
@@ -100,8 +106,77 @@ describe('the driving chain', () => {
       links: [link(0, 1)],
     })
     expect(chainOf(shop)).toMatchObject([
-      { task: 0, because: { kind: 'release' }, start: 800, finish: 6440, leaveBefore: 2160 },
-      { task: 1, because: { kind: 'link', from: 0 }, start: 6440, leaveBefore: null },
+      { task: 0, because: [{ what: { kind: 'release' } }], start: 800, finish: 6440, leaveBefore: 2160 },
+      { task: 1, because: [{ what: { kind: 'link', from: 0 } }], start: 6440, leaveBefore: null },
+    ])
+  })
+
+  // By hand. The part is here at 1000; ana's evenings have 180 minutes, Sunday (the 7th day) 600 from 780 on.
+  // Loading takes 10 and the run, 300 unbroken minutes beside ana, must begin at once: only Sunday has room for both.
+  it('says that a run which must follow at once fits only a later window, with both instants', () => {
+    const ana = calendar(
+      'ana',
+      ...Array.from({ length: 6 }, (_, d): [number, number] => [d * day + 1170, d * day + 1350]),
+      [6 * day + 780, 6 * day + 1380],
+    )
+    const shop = problem(
+      [
+        task('part', mode(1000)),
+        task('load', mode(10, { calendar: 0 })),
+        task('run', mode(300, { calendar: 0 })),
+      ],
+      { calendars: [ana], horizon: 9 * day, links: [link(0, 1), link(1, 2, { longest: 0 })] },
+    )
+    const chain = chainOf(shop)
+    expect(chain.map((step) => step.start)).toEqual([0, 6 * day + 780, 6 * day + 790])
+    expect(chain[1]!.because).toEqual([
+      { what: { kind: 'link', link: 0, from: 0 }, of: 1, at: 1000, until: 1000 },
+      { what: { kind: 'closed', calendar: 0, since: 1000 }, of: 1, at: 1170, until: 1170 },
+      { what: { kind: 'short', calendar: 0 }, of: 2, at: 6 * day + 780, until: 6 * day + 770 },
+      {
+        what: { kind: 'closed', calendar: 0, since: 6 * day + 770 },
+        of: 1,
+        at: 6 * day + 780,
+        until: 6 * day + 780,
+      },
+    ])
+  })
+
+  // The mill is taken until 1300; then 50 of the evening's minutes are left for 60 that may not pause.
+  it('says that what is left of an evening is too short for work that may not pause', () => {
+    const hands = (duration: number) => mode(duration, { calendar: 0, needs: [take(0)] })
+    const shop = problem([task('first', hands(130), { preference: 1 }), task('second', hands(60))], {
+      resources: [{ id: 'mill', capacity: 1 }],
+      calendars: [evenings],
+      horizon: 9 * day,
+      links: [link(0, 1)],
+    })
+    expect(chainOf(shop).map(told)).toEqual([
+      [
+        ['release', 0],
+        ['closed', 1170],
+      ],
+      [
+        ['link', 1300],
+        ['short', day + 1170],
+      ],
+    ])
+  })
+
+  // "Short" fits before "long" either way, and with or without it "glue" has no room before the second evening.
+  it('does not name a resource without which the task would begin no earlier', () => {
+    const hands = (duration: number) => mode(duration, { calendar: 0, needs: [take(0, 1, 'work')] })
+    const shop = problem([task('wait', mode(1300)), task('short', hands(20)), task('glue', hands(60))], {
+      resources: [{ id: 'ana', capacity: 1 }],
+      calendars: [evenings],
+      horizon: 9 * day,
+      links: [link(0, 1), link(0, 2)],
+    })
+    const chain = chainOf(shop)
+    expect(chain.map((step) => step.task)).toEqual([0, 2])
+    expect(told(chain[1]!)).toEqual([
+      ['link', 1300],
+      ['short', day + 1170],
     ])
   })
 })
