@@ -60,7 +60,7 @@ function sayHeld(results: Results, reason: ChainReason): string {
     case 'no room':
       return sayNoRoom(reason)
     case 'idle':
-      return `it could begin earlier; the plan leaves it until ${sayInstant(reason.until)}`
+      return `it could begin earlier; the plan keeps an evening free and leaves it until ${sayInstant(reason.until)}`
   }
 }
 

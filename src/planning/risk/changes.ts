@@ -40,7 +40,8 @@ export function changesOf(source: SampleSource, shareOf: Bearing): Changes {
   const busy = bearingOf(source, shareOf)
   const machines = [...new Set(busy.flatMap(({ task: { machine } }) => machine ?? []))]
   // Where links and hours alone keep the date, no machine brings it nearer.
-  const room = schedule.finish > schedule.lowerBound
+  const alone = [...schedule.tasks.values()].reduce((last, { earlyFinish }) => Math.max(last, earlyFinish), 0)
+  const room = schedule.finish > alone
   const list = inTurn([
     busy.flatMap(({ task, at }) => (task.delivery ? [earlierOrder(world, task.delivery.cart, at)] : [])),
     room ? machines.map((id) => secondMachine(world, id)) : [],
