@@ -1,6 +1,5 @@
 import type { AssemblyOrder, AssemblyPlan, Step } from '../model/assembly.ts'
 import type { Results } from '../model/results.ts'
-import type { PlanTask } from '../model/tasks.ts'
 import { cautionRows } from './caution-rows.ts'
 import type { Block, Column, Row } from './cells.ts'
 import { footOf } from './foot-of.ts'
@@ -8,9 +7,12 @@ import { line, sayMinutes, text } from './make-cells.ts'
 import { noWayBack } from './no-way-back.ts'
 import { type Planned, plannedFor, sayDays, sayEach } from './planned-days.ts'
 import { blockTitle } from './route-sheet-head.ts'
+import { sayOrder } from './say-order.ts'
 import { sayCount } from './say-time.ts'
+import { inAssembly, scheduledSteps } from './scheduled-steps.ts'
 import type { SheetMaker, Told } from './sheets.ts'
 import { boxColumns, mostBoxes, stepRows } from './step-rows.ts'
+import { trialBlocks } from './trial-blocks.ts'
 
 /** An assembly that is put together, and how many of it. */
 interface Checklist {
@@ -45,7 +47,11 @@ export const assemblySheet: SheetMaker = (told) => {
   return {
     name: 'Assembly',
     widths,
-    blocks: [...contents(told, lists, wide), ...lists.flatMap((list) => listBlocks(results, list, wide))],
+    blocks: [
+      ...contents(told, lists, wide),
+      ...trialBlocks(results, wide),
+      ...lists.flatMap((list) => listBlocks(results, list, wide)),
+    ],
     orientation: 'landscape',
     freeze: null,
     guarded: true,
@@ -53,11 +59,6 @@ export const assemblySheet: SheetMaker = (told) => {
     foot: footOf(results.project.device),
   }
 }
-
-const inList =
-  (plan: AssemblyPlan) =>
-  ({ subject }: PlanTask): boolean =>
-    subject.step !== null && subject.assembly === plan.of
 
 function checklists(results: Results): readonly Checklist[] {
   const { project, orders } = results
@@ -72,22 +73,11 @@ function checklists(results: Results): readonly Checklist[] {
   const lists = [...parts, ...device].flatMap((one): readonly Checklist[] => {
     const order = orders.get(one.plan.of ?? '')
     if (!order?.order || one.pieces === 0) return []
-    const planned = plannedFor(results, inList(one.plan))
-    return [{ ...one, order, planned, steps: inScheduledOrder(results, one.plan, order.order) }]
+    const planned = plannedFor(results, inAssembly(one.plan))
+    return [{ ...one, order, planned, steps: scheduledSteps(results, one.plan, order.order) }]
   })
   const last = ({ plan }: Checklist): number => (plan.of === null ? 1 : 0)
   return lists.sort((a, b) => last(a) - last(b) || (a.planned?.start ?? 0) - (b.planned?.start ?? 0))
-}
-
-/** Steps by when the first of the batch comes to them; at the same minute as the order has them. */
-function inScheduledOrder(results: Results, plan: AssemblyPlan, order: readonly string[]): readonly Step[] {
-  const steps = new Map(plan.steps.map((step) => [step.id, step]))
-  const start = (id: string): number =>
-    plannedFor(results, (task) => inList(plan)(task) && task.subject.step === id)?.start ?? 0
-  return order
-    .map((id, at) => ({ id, at, start: start(id) }))
-    .sort((a, b) => a.start - b.start || a.at - b.at)
-    .flatMap(({ id }) => steps.get(id) ?? [])
 }
 
 function contents({ results }: Told, lists: readonly Checklist[], wide: number): readonly Block[] {
@@ -165,7 +155,7 @@ function headRows(results: Results, list: Checklist, wide: number): readonly Row
   const fixtures = [...new Set(steps.flatMap(({ fixture }) => fixture ?? []))]
   const whole = (cautions.assemblies.get(plan.of ?? '') ?? []).filter((one) => one.steps.length === 0)
   const handwork = results.network.tasks
-    .filter((task) => inList(plan)(task) && task.kind !== 'cure')
+    .filter((task) => inAssembly(plan)(task) && task.kind !== 'cure')
     .reduce((sum, { minutes }) => sum + minutes, 0)
   return [
     blockTitle(name, `assembly/${name}`, wide),
@@ -175,7 +165,7 @@ function headRows(results: Results, list: Checklist, wide: number): readonly Row
     ...fact('Tools', tools.join('; '), wide),
     ...fact('Fixtures', fixtures.join(', '), wide),
     ...fact('Time', `${sayMinutes(handwork)} for all, without cures`, wide),
-    ...fact('Order', sayOrder(list.order), wide),
+    ...fact('Order', sayOrder(list.order, steps), wide),
     ...cautionRows(whole, cautions.deferLine, wide),
     ...(whole.length === 0 ? [line(cautions.deferLine, wide, 'note')] : []),
   ]
@@ -193,14 +183,6 @@ function partsOfOne({ ground, steps }: AssemblyPlan): string {
     for (const { part, count } of [...(put ? [put] : []), ...fasteners])
       counts.set(part, (counts.get(part) ?? 0) + count)
   return [...counts].map(([part, count]) => sayCount(part, count)).join(', ')
-}
-
-/** How sure the order is, and what it costs in turning and changing tools. */
-function sayOrder({ proved, turns, toolChanges }: AssemblyOrder): string {
-  const effort = `turnings over ${turns}, tool changes ${toolChanges}`
-  return proved
-    ? `no order needs less turning over, then fewer tool changes (proved): ${effort}`
-    : `this order works, but not all orders were tried, so a better one may exist: ${effort}`
 }
 
 function bodyRows(results: Results, { plan, name, pieces, steps }: Checklist): readonly Row[] {
@@ -221,7 +203,7 @@ function bodyRows(results: Results, { plan, name, pieces, steps }: Checklist): r
       plannedFor(
         results,
         (task) =>
-          inList(plan)(task) &&
+          inAssembly(plan)(task) &&
           task.kind !== 'cure' &&
           task.subject.step === step.id &&
           (task.subject.device ?? task.subject.lot) === index,
@@ -236,6 +218,7 @@ function bodyRows(results: Results, { plan, name, pieces, steps }: Checklist): r
       cautions,
       back: back.get(step.id) ?? null,
       inspection: lines,
+      picture: null,
       join: joins.get(step.id) ?? null,
     })
   })

@@ -1,5 +1,3 @@
-import { has, type StepSet } from './step-set.ts'
-
 /** What the choice among orders looks at in one step. Texts that are equal mean the same. */
 export interface BenchStep {
   /** Direction of putting in; `null`: any, the work stays as it lies. */
@@ -11,7 +9,7 @@ export interface BenchStep {
   readonly test: boolean
 }
 
-/** How the bench stands after a step. */
+/** How the bench stands after a step; 0: not known, or none. */
 export interface Standing {
   readonly from: number
   readonly turn: number
@@ -29,16 +27,27 @@ export interface BenchCost {
 /** Counts what an order costs at the bench, step by step. */
 export interface Pricer {
   readonly size: number
-  /** Cost and standing of taking a step as the `place`th, from 0. */
-  readonly take: (
-    standing: number,
-    step: number,
-    place: number,
-  ) => { readonly cost: number; readonly standing: number }
-  /** No less than this is still to come. */
-  readonly least: (done: StepSet, standing: number, place: number) => number
+  /** By step: its direction, side up and tool, numbered from 1; 0: none. */
+  readonly from: readonly number[]
+  readonly turn: readonly number[]
+  readonly tool: readonly number[]
+  readonly tests: readonly boolean[]
+  /** What one turning over and one tool change weigh in a cost; a test weighs its place. */
+  readonly units: { readonly turn: number; readonly tool: number }
+  /** Cost of taking a step as the `place`th, from 0. */
+  readonly costOf: (standing: number, step: number, place: number) => number
+  readonly standingAfter: (standing: number, step: number) => number
+  /** A standing's number taken apart. */
+  readonly stands: (standing: number) => Standing
   /** A cost as one number taken apart again. */
   readonly apart: (cost: number) => BenchCost
+}
+
+/** What taking a step from a standing changes. */
+interface Change {
+  readonly turns: number
+  readonly changes: number
+  readonly standing: number
 }
 
 /** The standing before the first step. */
@@ -58,29 +67,41 @@ export function pricer(steps: readonly BenchStep[]): Pricer {
   const size = steps.length
   const toolUnit = size * size + size + 1
   const turnUnit = toolUnit * (size + 1)
-  const standings = new Standings()
   const tests = steps.map((step) => step.test)
+  const base = size + 1
+  const stands = (standing: number): Standing => ({
+    from: Math.floor(standing / (base * base)),
+    turn: Math.floor(standing / base) % base,
+    tool: standing % base,
+  })
+  const changes = new Map<number, Change[]>()
+  const change = (standing: number, step: number): Change => {
+    const known = changes.get(standing) ?? []
+    if (known.length === 0) changes.set(standing, known)
+    const told = known[step]
+    if (told) return told
+    const was = stands(standing)
+    const { turns, ...now } = lie(was, from[step]!, turn[step]!)
+    const wanted = tool[step]!
+    const changed = wanted > 0 && was.tool > 0 && wanted !== was.tool ? 1 : 0
+    const after = (now.from * base + now.turn) * base + (wanted || was.tool)
+    known[step] = { turns, changes: changed, standing: after }
+    return known[step]
+  }
   return {
     size,
-    take(standing, step, place) {
-      const was = standings.at(standing)
-      const { turns, ...now } = lie(was, from.of[step]!, turn.of[step]!)
-      const wanted = tool.of[step]!
-      const changes = wanted > 0 && was.tool > 0 && wanted !== was.tool ? 1 : 0
+    from,
+    turn,
+    tool,
+    tests,
+    units: { turn: turnUnit, tool: toolUnit },
+    stands,
+    costOf(standing, step, place) {
+      const { turns, changes } = change(standing, step)
       const counted = place === 0 ? 0 : turns
-      const cost = counted * turnUnit + changes * toolUnit + (tests[step] ? place + 1 : 0)
-      return { cost, standing: standings.number({ ...now, tool: wanted || was.tool }) }
+      return counted * turnUnit + changes * toolUnit + (tests[step] ? place + 1 : 0)
     },
-    least(done, standing, place) {
-      if (place === 0) return leastTests(tests, done, 0)
-      const was = standings.at(standing)
-      const left = (of: readonly number[], but: number) => kindsLeft(of, done, but)
-      const turnings = left(turn.of, was.turn)
-      const free = countLeft(turn.of, done) + (was.from === 0 ? 1 : 0)
-      const turns = turnings + Math.max(0, left(from.of, was.from) - free)
-      const changes = Math.max(0, left(tool.of, was.tool) - (was.tool === 0 ? 1 : 0))
-      return turns * turnUnit + changes * toolUnit + leastTests(tests, done, place)
-    },
+    standingAfter: (standing, step) => change(standing, step).standing,
     apart: (cost) => ({
       turns: Math.floor(cost / turnUnit),
       toolChanges: Math.floor((cost % turnUnit) / toolUnit),
@@ -94,11 +115,17 @@ export function priceOf(price: Pricer, order: readonly number[]): number {
   let standing = fresh
   let sum = 0
   for (const [place, step] of order.entries()) {
-    const taken = price.take(standing, step, place)
-    standing = taken.standing
-    sum += taken.cost
+    sum += price.costOf(standing, step, place)
+    standing = price.standingAfter(standing, step)
   }
   return sum
+}
+
+/** The same bench, on which a test is a step like any other. */
+export function withoutTests(price: Pricer): Pricer {
+  const costOf = (standing: number, step: number, place: number): number =>
+    price.costOf(standing, step, place) - (price.tests[step] ? place + 1 : 0)
+  return { ...price, tests: price.tests.map(() => false), costOf }
 }
 
 function lie(was: Standing, from: number, turn: number): { turns: number; from: number; turn: number } {
@@ -110,48 +137,13 @@ function lie(was: Standing, from: number, turn: number): { turns: number; from: 
 }
 
 /** Texts as numbers from 1 by first appearance; 0 for none. */
-function numbered(texts: readonly (string | null)[]): { readonly of: readonly number[] } {
+function numbered(texts: readonly (string | null)[]): readonly number[] {
   const known = new Map<string, number>()
-  const of = texts.map((text) => {
+  return texts.map((text) => {
     if (text === null) return 0
     const key = text.trim().toLowerCase()
     const number = known.get(key) ?? known.size + 1
     known.set(key, number)
     return number
   })
-  return { of }
-}
-
-/** How many different numbers other than 0 and `but` the steps not done have. */
-function kindsLeft(of: readonly number[], done: StepSet, but: number): number {
-  const kinds = new Set<number>()
-  for (const [step, kind] of of.entries()) if (kind > 0 && kind !== but && !has(done, step)) kinds.add(kind)
-  return kinds.size
-}
-
-function countLeft(of: readonly number[], done: StepSet): number {
-  return of.reduce((count, kind, step) => count + (kind > 0 && !has(done, step) ? 1 : 0), 0)
-}
-
-function leastTests(tests: readonly boolean[], done: StepSet, place: number): number {
-  const left = tests.reduce((count, test, step) => count + (test && !has(done, step) ? 1 : 0), 0)
-  return left * place + (left * (left + 1)) / 2
-}
-
-/** Gives each standing a number, the fresh one 0. */
-class Standings {
-  private readonly list: Standing[] = [{ from: 0, turn: 0, tool: 0 }]
-  private readonly numbers = new Map<string, number>([['0,0,0', 0]])
-
-  at(number: number): Standing {
-    return this.list[number]!
-  }
-
-  number(standing: Standing): number {
-    const key = `${standing.from},${standing.turn},${standing.tool}`
-    const known = this.numbers.get(key)
-    if (known !== undefined) return known
-    this.numbers.set(key, this.list.length)
-    return this.list.push(standing) - 1
-  }
 }
