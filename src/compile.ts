@@ -14,7 +14,9 @@ import type { Project } from './model/project.ts'
 import type { Purchase } from './model/purchase.ts'
 import type { Results } from './model/results.ts'
 import type { TaskNetwork } from './model/tasks.ts'
-import { orderAssembly } from './planning/assembly/index.ts'
+import { type Effort, orderAssembly, usualEffort } from './planning/assembly/index.ts'
+import { planApart, wornOut } from './planning/assembly/plan-apart.ts'
+import { trialFits } from './planning/assembly/trial-fits.ts'
 import { planPurchase } from './planning/buying/index.ts'
 import { cautionsOf } from './planning/cautions/cautions-of.ts'
 import { addUpChains } from './planning/chains/add-up-chains.ts'
@@ -28,10 +30,12 @@ import { readyTimes } from './planning/timing/ready-times.ts'
 import { scheduleNetwork } from './planning/timing/schedule-network.ts'
 import { plannedSessions } from './planning/timing/sessions.ts'
 import { tooLongTasks } from './planning/timing/too-long.ts'
+import { answerApart } from './report/answer-apart.ts'
 import { buildReport } from './report/build-report.ts'
 import type { Workbook } from './report/cells.ts'
 import { buildWorkbook } from './report/index.ts'
 import type { ReportModel } from './report/report-model.ts'
+import type { ReportRepair } from './report/report-repair.ts'
 import { resolveProject } from './resolve/resolve-project.ts'
 import { type LoadOptions, loadSource, type Source } from './source/load.ts'
 import { whyDisordered } from './verify/why-disordered.ts'
@@ -79,6 +83,9 @@ interface Stage<T> {
   readonly diagnostics: readonly Diagnostic[]
 }
 
+/** For checks that look at the network alone. */
+const unjudged = { tooLong: [], joins: [], worn: [] }
+
 const hasError = (diagnostics: readonly Diagnostic[]): boolean =>
   diagnostics.some(({ level }) => level === 'error')
 
@@ -98,11 +105,13 @@ function resolveStage(source: Source, options: CompileOptions): Stage<Project> {
   })
 }
 
-function layStage(project: Project): Stage<Laid> {
+function layStage(project: Project, ordering: Effort): Stage<Laid> {
   return stage((report) => {
-    const laid = laidOut(project)
-    const withWindows = { ...laid, tooLong: tooLongTasks(project, laid.network) }
-    for (const check of networkChecks) check(withWindows, report)
+    const laid = laidOut(project, ordering)
+    const joins = planJoins(project)
+    const worn = wornOut({ project, orders: laid.orders, joins })
+    const judged = { ...laid, tooLong: tooLongTasks(project, laid.network), joins, worn }
+    for (const check of networkChecks) check(judged, report)
     return laid
   })
 }
@@ -130,12 +139,17 @@ const notLaidOut: readonly string[] = [buy.unknownCurrency.code, dep.partInItsel
 /** Rings are told in the same run as what is at fault elsewhere; what a fault left out can only hide a ring, not make one. */
 function ringsBesides({ made, diagnostics }: Stage<Project>): readonly Diagnostic[] {
   if (diagnostics.some(({ code }) => notLaidOut.includes(code))) return []
-  return stage((report) => circularWaits({ ...laidOut(made), tooLong: [] }, report)).diagnostics
+  return stage((report) => circularWaits({ ...laidOut(made, uncounted), ...unjudged }, report)).diagnostics
 }
 
-function laidOut(project: Project): Laid {
+/** Orders are counted for a plan that is told, not for a check. */
+const uncounted: Effort = { ...usualEffort, counted: 0 }
+
+function laidOut(project: Project, ordering: Effort): Laid {
   const purchase = planPurchase(project)
-  const orders = new Map(assemblyPlans(project).map((plan) => [plan.of ?? '', orderAssembly(plan, project)]))
+  const orders = new Map(
+    assemblyPlans(project).map((plan) => [plan.of ?? '', orderAssembly(plan, project, ordering)]),
+  )
   return { project, purchase, orders, network: buildNetwork(project, purchase, orders) }
 }
 
@@ -148,10 +162,12 @@ function planStage(laid: Laid, options: CompileOptions): Stage<Results | null> {
       ...(options.progress ? { progress: options.progress } : {}),
     })
     if ('kind' in schedule) {
-      noSchedule({ ...laid, tooLong: [] }, schedule, report)
+      noSchedule({ ...laid, ...unjudged }, schedule, report)
       return null
     }
     const sessions = plannedSessions(project, network, schedule)
+    const joins = planJoins(project)
+    const readyAt = readyTimes(project, network, schedule)
     const samples = options.samples ?? samplesFor(network.tasks.length)
     const sampled = { samples, seed: options.seed ?? 1 }
     const results: Results = {
@@ -163,10 +179,11 @@ function planStage(laid: Laid, options: CompileOptions): Stage<Results | null> {
       money: computeMoney(project, purchase, network),
       risk: samples > 0 ? sampleProject({ project, purchase, network, schedule, sessions }, sampled) : null,
       sessions,
-      readyAt: readyTimes(project, network, schedule),
+      readyAt,
       inspection: inspectionLines(project),
-      joins: planJoins(project),
+      joins,
       chains: addUpChains(project),
+      trialFits: trialFits({ project, orders, joins, network, schedule, readyAt }),
       cautions: cautionsOf(project),
     }
     proveOrFail(results)
@@ -191,10 +208,14 @@ function proveOrFail(results: Results): void {
 
 /** Reads and checks a project: everything that can be said without placing the work in time. */
 export function check(file: string, options: CompileOptions = {}): Checked {
-  return upToLaid(file, options)
+  return upToLaid(file, options, uncounted)
 }
 
-function upToLaid(file: string, options: CompileOptions): Checked & { readonly laid: Laid | null } {
+function upToLaid(
+  file: string,
+  options: CompileOptions,
+  ordering: Effort,
+): Checked & { readonly laid: Laid | null } {
   const { source, sound, diagnostics, texts } = loadSource(file, options)
   if (!source) {
     const besides = sound ? faultsBesides(sound, options) : []
@@ -208,7 +229,7 @@ function upToLaid(file: string, options: CompileOptions): Checked & { readonly l
       diagnostics: inOrder([...diagnostics, ...resolved.diagnostics, ...ringsBesides(resolved)]),
       texts,
     }
-  const laid = layStage(resolved.value)
+  const laid = layStage(resolved.value, ordering)
   return {
     project: resolved.value,
     laid: laid.value,
@@ -219,7 +240,7 @@ function upToLaid(file: string, options: CompileOptions): Checked & { readonly l
 
 /** Plans a project: checks it, buys, orders, schedules, counts the money, and proves the result. */
 export function plan(file: string, options: CompileOptions = {}): Planned {
-  const { laid, ...checked } = upToLaid(file, options)
+  const { laid, ...checked } = upToLaid(file, options, usualEffort)
   if (!laid) return { ...checked, results: null }
   const planned = planStage(laid, options)
   return {
@@ -227,6 +248,20 @@ export function plan(file: string, options: CompileOptions = {}): Planned {
     diagnostics: inOrder([...checked.diagnostics, ...planned.diagnostics]),
     results: planned.value ?? null,
   }
+}
+
+/** The way to a part, or why there is none to tell; `answer` is `null` where the project has errors. */
+export interface TakenApart extends Checked {
+  readonly answer: ReportRepair | { readonly unknown: string } | null
+}
+
+/** How a part is got at for repair: checks the project and orders its assemblies; nothing is placed in time. */
+export function takeApart(file: string, part: string, options: CompileOptions = {}): TakenApart {
+  const { laid, ...checked } = upToLaid(file, options, uncounted)
+  if (!laid) return { ...checked, answer: null }
+  const { project, orders } = laid
+  const repair = planApart({ project, orders, joins: planJoins(project) }, part)
+  return { ...checked, answer: answerApart(project, repair) }
 }
 
 /** A plan with its report and workbook, ready for any emitter; both `null` where there is an error. */

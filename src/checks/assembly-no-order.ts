@@ -15,7 +15,8 @@ export const assemblyNoOrder = (order: AssemblyOrder, report: Report): void => {
     return
   }
   if (order.ring) report(asm.stepsInRing, first.at, { ring: order.ring, statements })
-  else report(asm.noOrder, first.at, { assembly, statements, minimal: order.minimal })
+  else
+    report(asm.noOrder, first.at, { assembly, statements, minimal: order.minimal, smallest: order.smallest })
 }
 
 function statement(constraint: OrderConstraint): OrderStatement {
@@ -35,6 +36,8 @@ function statement(constraint: OrderConstraint): OrderStatement {
         asks: 'open',
         of: constraint.openings.map((name) => `${constraint.body}.${name}`),
       }
+    case 'not between':
+      return { at, key, step, asks: 'not between', of: [constraint.from, constraint.until] }
     case 'while shut':
       return { at, key, step, asks: 'shut', of: [`${constraint.body}.${constraint.opening}`] }
   }

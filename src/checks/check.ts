@@ -1,7 +1,9 @@
 import type { Report } from '../diagnostics/message.ts'
 import type { AssemblyOrder } from '../model/assembly.ts'
+import type { Join } from '../model/joins.ts'
 import type { Project } from '../model/project.ts'
 import type { Purchase } from '../model/purchase.ts'
+import type { WornOut } from '../model/repair.ts'
 import type { Results } from '../model/results.ts'
 import type { NoSchedule, TooLong } from '../model/schedule.ts'
 import type { TaskNetwork } from '../model/tasks.ts'
@@ -17,6 +19,10 @@ export interface Laid {
   readonly orders: ReadonlyMap<string, AssemblyOrder>
   readonly network: TaskNetwork
   readonly tooLong: readonly TooLong[]
+  /** What meets in assembly steps. */
+  readonly joins: readonly Join[]
+  /** Wearing parts that cannot be renewed without harm. */
+  readonly worn: readonly WornOut[]
 }
 /** Looks at the network. */
 export type NetworkCheck = (laid: Laid, report: Report) => void

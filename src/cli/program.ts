@@ -26,6 +26,7 @@ Examples:
   fettle check my-device/project.yaml     say what is wrong, with the mend
   fettle plan my-device/project.yaml      plan it and write the workbook
   fettle why my-device/project.yaml base  what sets the date of a part, step, cart or work
+  fettle apart my-device/project.yaml lid how to get at a part for repair
 ${exitHelp}`,
     )
   const shared = (command: Command): Command =>
@@ -83,6 +84,19 @@ ${exitHelp}`,
     .action(async (file: string, thing: string, options) => {
       const { runWhy } = await import('./commands/why.ts')
       exit = runWhy(file, thing, options, terminal)
+    })
+  shared(
+    program
+      .command('apart')
+      .argument('<file>', 'project file, or - for standard input')
+      .argument('<part>', 'a part, or a copy named under `as`')
+      .description('say how to get at a part for repair, what that destroys, and the way back'),
+  )
+    .option('--json', 'print the way as JSON')
+    .addHelpText('after', '\nExample:\n  fettle apart projects/dosing-pump/dosing-pump.yaml "piston seal"\n')
+    .action(async (file: string, part: string, options) => {
+      const { runApart } = await import('./commands/apart.ts')
+      exit = runApart(file, part, options, terminal)
     })
   program
     .command('new')

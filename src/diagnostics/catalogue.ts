@@ -1,4 +1,5 @@
 import { asm } from './catalogue/asm.ts'
+import { asmDoubts } from './catalogue/asm-doubts.ts'
 import { buy } from './catalogue/buy.ts'
 import { cal } from './catalogue/cal.ts'
 import { chn } from './catalogue/chn.ts'
@@ -35,6 +36,7 @@ export const messages: Messages = {
   prcBoard,
   fit,
   asm,
+  asmDoubts,
   cal,
   buy,
   lim,
@@ -57,6 +59,7 @@ interface Messages {
   readonly prcBoard: typeof prcBoard
   readonly fit: typeof fit
   readonly asm: typeof asm
+  readonly asmDoubts: typeof asmDoubts
   readonly cal: typeof cal
   readonly buy: typeof buy
   readonly lim: typeof lim

@@ -87,6 +87,8 @@ export interface Step extends Labour {
   readonly after: readonly After[]
   readonly before: readonly Target[]
   readonly beforeLastOf: readonly Target[]
+  /** What is put only lies there until these fasten it: nothing turns the work over in between. */
+  readonly looseUntil: readonly Target[]
   /** Longest wait after the step written just before it. */
   readonly within: Minutes | null
   readonly fails: Fraction | null
@@ -141,6 +143,15 @@ export type OrderConstraint =
       readonly at: Place
       readonly why: Why
     }
+  /** `step` does not come between `from` and `until`: once `from` is done it waits for `until`. */
+  | {
+      readonly form: 'not between'
+      readonly step: string
+      readonly from: string
+      readonly until: string
+      readonly at: Place
+      readonly why: Why
+    }
 
 /** Which key of the source a constraint comes from. */
 export type Why =
@@ -155,6 +166,7 @@ export type Why =
   | 'reaches'
   | 'needs'
   | 'within'
+  | 'loose_until'
 
 /** A statement that holds nothing back, because no step shuts the opening. */
 export interface VoidRule {
@@ -187,9 +199,17 @@ export interface AssemblyOrder {
   readonly ring: readonly string[] | null
   /** Whether no constraint of `conflict` can be spared: without any one of them the rest can hold together. */
   readonly minimal: boolean
+  /** Whether no fewer constraints than those of `conflict` are in conflict. */
+  readonly smallest: boolean
   readonly void: readonly VoidRule[]
-  /** Whether all states that matter were searched: `order` is the best by the criteria, or the conflict is certain. */
+  /** Whether no order has fewer turnings over, or as many and fewer tool changes; or the conflict is certain. */
   readonly proved: boolean
+  /** Whether of all that have as few none has its tests earlier, or as early and is nearer to the order written. */
+  readonly nearest: boolean
+  /** How many orders keep all constraints; `null`: too many to count within bounds. */
+  readonly feasibleOrders: bigint | null
+  /** States that the search for the best went into. */
+  readonly states: number
   readonly turns: number
   readonly toolChanges: number
 }

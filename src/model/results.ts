@@ -9,6 +9,7 @@ import type { Purchase } from './purchase.ts'
 import type { Risk } from './risk.ts'
 import type { PlanSchedule, Session } from './schedule.ts'
 import type { TaskNetwork } from './tasks.ts'
+import type { TrialFit } from './trial-fit.ts'
 
 /** Everything planning found out about a project that has no error. */
 export interface Results {
@@ -31,6 +32,8 @@ export interface Results {
   readonly joins: readonly Join[]
   /** Dimension chains that could be added up. */
   readonly chains: readonly ChainResult[]
+  /** Days on which parts of the device can be tried together and taken apart again without harm. */
+  readonly trialFits: readonly TrialFit[]
   /** What to mind at each route sheet, print job and checklist. */
   readonly cautions: Cautions
 }

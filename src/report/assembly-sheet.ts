@@ -1,7 +1,6 @@
 import { groupBy } from '../base/group-by.ts'
 import type { AssemblyOrder, AssemblyPlan, Step } from '../model/assembly.ts'
 import type { Results } from '../model/results.ts'
-import type { PlanTask } from '../model/tasks.ts'
 import { cautionRows } from './caution-rows.ts'
 import type { Block, Column, Row } from './cells.ts'
 import { footOf } from './foot-of.ts'
@@ -9,12 +8,13 @@ import { line, sayMinutes, text } from './make-cells.ts'
 import { noWayBack } from './no-way-back.ts'
 import { type Planned, plannedFor, sayDays, sayEach } from './planned-days.ts'
 import { blockTitle } from './route-sheet-head.ts'
+import { sayOrder } from './say-order.ts'
 import { sayCount } from './say-time.ts'
+import { scheduledSteps, type TasksByStep } from './scheduled-steps.ts'
 import type { SheetMaker, Told } from './sheets.ts'
 import { boxColumns, mostBoxes, stepRows } from './step-rows.ts'
 import { type TasksAbout, tasksAbout } from './tasks-about.ts'
-
-type TasksByStep = ReadonlyMap<string, readonly PlanTask[]>
+import { trialBlocks } from './trial-blocks.ts'
 
 /** An assembly that is put together, and how many of it. */
 interface Checklist {
@@ -51,7 +51,11 @@ export const assemblySheet: SheetMaker = (told) => {
   return {
     name: 'Assembly',
     widths,
-    blocks: [...contents(told, lists, wide), ...lists.flatMap((list) => listBlocks(results, list, wide))],
+    blocks: [
+      ...contents(told, lists, wide),
+      ...trialBlocks(results, wide),
+      ...lists.flatMap((list) => listBlocks(results, list, wide)),
+    ],
     orientation: 'landscape',
     freeze: null,
     guarded: true,
@@ -75,26 +79,11 @@ function checklists(results: Results, about: TasksAbout): readonly Checklist[] {
     if (!order?.order || one.pieces === 0) return []
     const tasks = about.assembly(one.plan.of)
     const byStep = groupBy(tasks, ({ subject }) => subject.step!)
-    const steps = inScheduledOrder(results, one.plan, order.order, byStep)
+    const steps = scheduledSteps(results, one.plan, order.order, byStep)
     return [{ ...one, order, planned: plannedFor(results, tasks), byStep, steps }]
   })
   const last = ({ plan }: Checklist): number => (plan.of === null ? 1 : 0)
   return lists.sort((a, b) => last(a) - last(b) || (a.planned?.start ?? 0) - (b.planned?.start ?? 0))
-}
-
-/** Steps by when the first of the batch comes to them; at the same minute as the order has them. */
-function inScheduledOrder(
-  results: Results,
-  plan: AssemblyPlan,
-  order: readonly string[],
-  byStep: TasksByStep,
-): readonly Step[] {
-  const steps = new Map(plan.steps.map((step) => [step.id, step]))
-  const start = (id: string): number => plannedFor(results, byStep.get(id) ?? [])?.start ?? 0
-  return order
-    .map((id, at) => ({ id, at, start: start(id) }))
-    .sort((a, b) => a.start - b.start || a.at - b.at)
-    .flatMap(({ id }) => steps.get(id) ?? [])
 }
 
 function contents({ results }: Told, lists: readonly Checklist[], wide: number): readonly Block[] {
@@ -182,7 +171,7 @@ function headRows(results: Results, list: Checklist, wide: number): readonly Row
     ...fact('Tools', tools.join('; '), wide),
     ...fact('Fixtures', fixtures.join(', '), wide),
     ...fact('Time', `${sayMinutes(handwork)} for all, without cures`, wide),
-    ...fact('Order', sayOrder(list.order), wide),
+    ...fact('Order', sayOrder(list.order, steps), wide),
     ...cautionRows(whole, cautions.deferLine, wide),
     ...(whole.length === 0 ? [line(cautions.deferLine, wide, 'note')] : []),
   ]
@@ -200,14 +189,6 @@ function partsOfOne({ ground, steps }: AssemblyPlan): string {
     for (const { part, count } of [...(put ? [put] : []), ...fasteners])
       counts.set(part, (counts.get(part) ?? 0) + count)
   return [...counts].map(([part, count]) => sayCount(part, count)).join(', ')
-}
-
-/** How sure the order is, and what it costs in turning and changing tools. */
-function sayOrder({ proved, turns, toolChanges }: AssemblyOrder): string {
-  const effort = `turnings over ${turns}, tool changes ${toolChanges}`
-  return proved
-    ? `no order needs less turning over, then fewer tool changes (proved): ${effort}`
-    : `this order works, but not all orders were tried, so a better one may exist: ${effort}`
 }
 
 function bodyRows(results: Results, { plan, name, pieces, steps, byStep }: Checklist): readonly Row[] {
@@ -238,6 +219,7 @@ function bodyRows(results: Results, { plan, name, pieces, steps, byStep }: Check
       cautions,
       back: back.get(step.id) ?? null,
       inspection: lines,
+      picture: null,
       join: joins.get(step.id) ?? null,
     })
   })

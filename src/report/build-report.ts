@@ -8,6 +8,7 @@ import type { Cause, Share, Total } from '../model/money.ts'
 import type { Results } from '../model/results.ts'
 import type { Risk } from '../model/risk.ts'
 import type { Cell, Sheet } from './cells.ts'
+import { orderRules } from './order-rules.ts'
 import { reportChains } from './report-chains.ts'
 import { reportJoin } from './report-join.ts'
 import type {
@@ -23,10 +24,14 @@ import type {
   ReportTask,
 } from './report-model.ts'
 import { reportOperations } from './report-operations.ts'
+import { reportTrialFits } from './report-trial-fits.ts'
 import { sayBecause, sayLink, sayReason, taskNames } from './say-because.ts'
 import { sayGap } from './say-gap.ts'
+import { sayOrder } from './say-order.ts'
 import { sayLever, saySpread, sayWorth } from './say-risk.ts'
+import { scheduledSteps } from './scheduled-steps.ts'
 import type { Told } from './sheets.ts'
+import { tasksAbout } from './tasks-about.ts'
 
 /** The report in facts, with the tables of the workbook as plain values. */
 export function buildReport(told: Told, sheets: readonly Sheet[]): ReportModel {
@@ -70,6 +75,7 @@ export function buildReport(told: Told, sheets: readonly Sheet[]): ReportModel {
     criticalChains: schedule.criticalChains,
     criticalChainCount: String(schedule.criticalChainCount),
     assembly: assemblyOf(results),
+    trialFits: reportTrialFits(results),
     sessions: results.sessions.map(({ person, open, close, work }) => ({
       person,
       from: formatInstant(open),
@@ -278,23 +284,29 @@ function tasksOf(results: Results): readonly ReportTask[] {
   })
 }
 
-function assemblyOf({ project, orders, joins }: Results): readonly ReportAssembly[] {
+function assemblyOf(results: Results): readonly ReportAssembly[] {
+  const { project, orders, joins } = results
+  const about = tasksAbout(results)
   return plansAsBuilt(project).flatMap((plan) => {
     const order = orders.get(plan.of ?? '')
     if (!order?.order) return []
-    const steps = new Map(plan.steps.map((step) => [step.id, step]))
+    const byStep = groupBy(about.assembly(plan.of), ({ subject }) => subject.step!)
+    const steps = scheduledSteps(results, plan, order.order, byStep)
     return [
       {
         of: plan.of,
         proved: order.proved,
         turns: order.turns,
         toolChanges: order.toolChanges,
-        steps: order.order.map((id) => ({
-          step: id,
-          put: steps.get(id)!.put?.part ?? null,
-          count: steps.get(id)!.put?.count ?? null,
-          after: order.links.filter(({ after }) => after === id).map(({ before }) => before),
-          join: reportJoin(joins, plan.of, id),
+        feasibleOrders: order.feasibleOrders?.toString() ?? null,
+        says: sayOrder(order, steps),
+        steps: steps.map((step) => ({
+          step: step.id,
+          put: step.put?.part ?? null,
+          count: step.put?.count ?? null,
+          after: order.links.filter(({ after }) => after === step.id).map(({ before }) => before),
+          ...orderRules(order.constraints, step),
+          join: reportJoin(joins, plan.of, step.id),
         })),
       },
     ]

@@ -97,6 +97,8 @@ export interface Cell {
     | { readonly kind: 'number'; readonly least: number }
     | { readonly kind: 'list'; readonly values: readonly string[] }
     | { readonly kind: 'any' }
+  /** Id of a picture that lies over the cell, which is empty. */
+  readonly picture?: string
   /** A picture of the cell in the schedule chart: a fill with a mark that reads in black and white. */
   readonly mark?: Mark
 }

@@ -1,5 +1,6 @@
 import type { AssemblyPlan, Step } from '../model/assembly.ts'
 import type { Join } from '../model/joins.ts'
+import { isHeavyPress, undoCost } from '../model/undo-cost.ts'
 
 const destroys: Readonly<Partial<Record<NonNullable<Step['method']>, string>>> = {
   glue: 'glued',
@@ -12,17 +13,16 @@ const destroys: Readonly<Partial<Record<NonNullable<Step['method']>, string>>> =
 function sayJoint(step: Step, join: Join | undefined): string | null {
   const joint = step.method === null ? undefined : destroys[step.method]
   if (joint) return `No way back: once ${joint}, it comes apart only by destroying it.`
-  if (step.method === 'press' && !isLight(step, join))
-    return 'No way back: a heavy press comes apart only by destroying it.'
-  if (step.method === 'press' || step.method === 'snap') return 'Comes apart again only with care.'
-  return step.locker ? 'Thread locker: comes apart again only with care.' : null
+  if (isHeavyPress(step, join)) return 'No way back: a heavy press comes apart only by destroying it.'
+  if (undoCost(step, join) === 'none') return null
+  return `${step.locker ? 'Thread locker: c' : 'C'}omes apart again only with care.`
 }
 
-/** A press is heavy unless it is said to be light, or its fit may leave clearance. */
-function isLight({ light, lightSaid }: Step, join: Join | undefined): boolean {
-  if (lightSaid || !join?.fit) return light
-  return join.fit.kind !== 'interference'
-}
+/** A side that can be opened again is a last look, not a point of no return. */
+const sayLastSide = (body: string, isFinal: boolean): string =>
+  isFinal
+    ? `Point of no return: ${body} has no open side after this; look inside first.`
+    : `Last look: ${body} has no open side after this.`
 
 /**
  * What cannot be undone after each step of a list, in the order of doing: joints that undoing destroys, and the last
@@ -39,9 +39,8 @@ export function noWayBack(
     for (const { body, opening } of step.opens) open.get(body)?.add(opening)
     for (const { body, opening } of step.shuts) open.get(body)?.delete(opening)
     const shut = [...new Set(step.shuts.map(({ body }) => body))].filter((body) => open.get(body)?.size === 0)
-    const last = shut.map(
-      (body) => `Point of no return: ${body} has no open side after this; look inside first.`,
-    )
+    const isFinal = undoCost(step, joins.get(step.id)) === 'destroyed'
+    const last = shut.map((body) => sayLastSide(body, isFinal))
     const words = [...last, sayJoint(step, joins.get(step.id))].filter((one) => one !== null).join(' ')
     if (words !== '') said.set(step.id, words)
   }

@@ -35,6 +35,7 @@ export interface ReportModel {
   /** How many critical chains there are in all, as text: it may be large. */
   readonly criticalChainCount: string
   readonly assembly: readonly ReportAssembly[]
+  readonly trialFits: readonly ReportTrialFit[]
   readonly sessions: readonly ReportSession[]
   readonly inspection: readonly ReportInspection[]
   readonly chains: readonly ReportChain[]
@@ -217,7 +218,7 @@ export interface ReportChainStep {
   }[]
 }
 
-/** The order in which one assembly goes together. */
+/** The order in which one assembly goes together: its steps as they are planned. */
 export interface ReportAssembly {
   /** The part, or `null` for the device. */
   readonly of: string | null
@@ -225,14 +226,49 @@ export interface ReportAssembly {
   readonly proved: boolean
   readonly turns: number
   readonly toolChanges: number
+  /** How many orders keep all statements, as text: it may be large; `null`: too many to count. */
+  readonly feasibleOrders: string | null
+  /** How sure the order is, and how many there are, in words. */
+  readonly says: string
   readonly steps: readonly {
     readonly step: string
     readonly put: string | null
     readonly count: number | null
     readonly after: readonly string[]
+    /** Statements that hold this step to its place, and those by which it holds others. */
+    readonly held: readonly ReportRule[]
+    readonly holds: readonly ReportRule[]
     /** What meets in it; `null`: nothing is known. */
     readonly join: ReportJoin | null
   }[]
+}
+
+/** What can be tried together on a day and taken apart again without harm. */
+export interface ReportTrialFit {
+  readonly day: string
+  readonly says: string
+  /** Dimension chains of which all parts are there. */
+  readonly chains: readonly string[]
+  readonly legs: readonly {
+    /** The part, or `null` for the device. */
+    readonly assembly: string | null
+    /** Whether nothing but tests is left out. */
+    readonly whole: boolean
+    readonly steps: readonly string[]
+    readonly withCare: readonly string[]
+    readonly meets: readonly string[]
+    readonly checks: readonly string[]
+    readonly tests: readonly string[]
+  }[]
+}
+
+/** A statement about the order of steps, and where it stands. */
+export interface ReportRule {
+  readonly says: string
+  /** The key it stands under. */
+  readonly key: string
+  readonly file: string
+  readonly line: number
 }
 
 /** Two features that meet in a step, and what follows from it. */

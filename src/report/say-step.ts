@@ -1,4 +1,6 @@
+import type Fraction from 'fraction.js'
 import { exactText } from '../base/rounding.ts'
+import type { ThreePoint } from '../base/three-point.ts'
 import type { JoiningMethod, Step } from '../model/assembly.ts'
 import type { After } from '../model/project.ts'
 import { sayMinutes } from './make-cells.ts'
@@ -75,11 +77,20 @@ export function sayStepTime(step: Step): string {
   return step.timeAssumed ? `${sayTime(step.time)} (assumed)` : sayTime(step.time)
 }
 
-/** What a test that fails costs: chance and rework. Empty where nothing is said of it. */
-export function sayFailure({ fails, rework }: Step): string {
+/** What to do when a test fails, how often that is reckoned with, and what it adds on average. Empty where nothing is said. */
+export function sayFailure({ fails, rework, time }: Step): string {
   if (!fails && !rework) return ''
-  const chance = fails ? `fails about ${exactText(fails.mul(100))} times in 100` : 'may fail'
-  return rework ? `${chance}: then ${sayTime(rework)} of rework and test again` : `${chance}: then test again`
+  const chance = fails ? ` (about ${exactText(fails.mul(100))} times in 100)` : ''
+  const mend = rework ? `${sayTime(rework)} of rework, then test again` : 'test again'
+  return `If it fails${chance}: ${mend}${fails ? sayMeanLoss(fails, time, rework) : ''}.`
+}
+
+/** Failures come one after another until a test passes: f / (1 - f) of them for each test. Source: textbook (geometric). */
+function sayMeanLoss(fails: Fraction, time: ThreePoint, rework: ThreePoint | null): string {
+  const passes = fails.neg().add(1)
+  if (passes.valueOf() <= 0) return ''
+  const again = rework ? time.mean.add(rework.mean) : time.mean
+  return `; ${sayMinutes(Math.round(fails.div(passes).mul(again).div(60).valueOf()))} more on average`
 }
 
 /** What a step waits for or must come before, where the order of the list alone does not tell. */
@@ -90,6 +101,9 @@ export function sayWaits(step: Step, before: Step | null): string {
     needs.length === 0 ? null : `waits for ${needs.join(', ')}`,
     ...step.after.map(sayLag),
     step.within === null || !before ? null : `begin at most ${sayMinutes(step.within)} after "${before.id}"`,
+    step.looseUntil.length === 0
+      ? null
+      : `only lies there until ${step.looseUntil.map(sayTarget).join(', ')}: do not turn it over before`,
     last.length === 0 ? null : `do it while it can be reached: before the last of ${last.join(', ')}`,
   )
 }

@@ -25,6 +25,8 @@ export interface StepStand {
   readonly cautions: readonly ShownCaution[]
   readonly back: string | null
   readonly inspection: readonly InspectionLine[]
+  /** The picture that shows it, by its id; `null`: none. */
+  readonly picture: string | null
   /** What meets in it; `null`: nothing is known. */
   readonly join: Join | null
 }
@@ -32,7 +34,7 @@ export interface StepStand {
 /** Columns of boxes for so many pieces. */
 export const boxColumns = (pieces: number): number => (pieces > mostBoxes ? 1 : Math.max(1, pieces))
 
-/** The rows of a step: reminders before it, the action, then its check with a place for each piece, and what to know. */
+/** The rows of a step: reminders and what cannot be undone before it, the action, then its check with a place for each piece, and what to know. */
 export function stepRows(stand: StepStand): readonly Row[] {
   const { step, pieces } = stand
   const boxes = boxColumns(pieces)
@@ -41,22 +43,25 @@ export function stepRows(stand: StepStand): readonly Row[] {
     cells: [blank(), text(words, { span: wide - 1, role })],
     keep: true,
   })
+  const failure = sayFailure(step)
   const own = step.cautions.map((words) => over(`Mind: ${words}`, 'caution'))
   const usual = stand.cautions.map((one) => over(sayCaution(one), 'caution'))
   const after = [
     ...(stand.join?.says ?? []).map((words) => over(words, 'body')),
-    ...(stand.back === null ? [] : [over(stand.back, 'strong')]),
     ...checkRows(stand, boxes),
+    ...(failure === '' ? [] : [over(failure, 'body')]),
     ...manyBoxes(stand, wide),
+    ...pictureRows(stand, wide),
   ]
   const action = actionRow(stand, boxes)
-  const rows = [...usual, ...own, { ...action, keep: after.length > 0 }, ...after]
+  const back = stand.back === null ? [] : [over(stand.back, 'strong')]
+  const rows = [...usual, ...own, ...back, { ...action, keep: after.length > 0 }, ...after]
   return rows.map((row, at) => ({ ...row, keep: at < rows.length - 1 }))
 }
 
 function actionRow(stand: StepStand, boxes: number): Row {
   const { step, number, planned, before } = stand
-  const how = sentences(sayHow(step), sayWaits(step, before), sayFailure(step), step.note)
+  const how = sentences(sayHow(step), sayWaits(step, before), step.note)
   const ticks =
     step.together && boxes > 1 ? [tick({ span: boxes })] : Array.from({ length: boxes }, () => tick())
   return {
@@ -94,3 +99,7 @@ function manyBoxes({ step, pieces }: StepStand, wide: number): readonly Row[] {
   const boxes = Array.from({ length: pieces }, (_, at) => `☐ ${at + 1}`).join('   ')
   return [{ cells: [blank(), text(`Done on:   ${boxes}`, { span: wide - 1 })] }]
 }
+
+/** The place for the picture of a step; none where there is no picture. */
+const pictureRows = ({ picture }: StepStand, wide: number): readonly Row[] =>
+  picture === null ? [] : [{ cells: [blank(), blank({ span: wide - 1, picture })] }]

@@ -181,6 +181,7 @@ function stepAt(
     after: aftersAt(context, field(step, 'after'), assembly),
     before: targetsAt(context, field(step, 'before'), assembly),
     beforeLastOf: targetsAt(context, field(step, 'before_last_of'), assembly),
+    looseUntil: targetsAt(context, field(step, 'loose_until'), assembly),
     within: minutesAt(context, 'within', field(step, 'within')),
     fails: ratioAt(context, 'fails', field(step, 'fails')),
     rework: threePointAt(context, 'rework', field(step, 'rework'), 'time'),

@@ -1,6 +1,7 @@
 import type { AssemblyPlan, Step } from '../model/assembly.ts'
 import type { Target } from '../model/project.ts'
 import { type Bench, blockedBy, emptyBench, finishStep, isOpen, isThere, keyOf, stepsOf } from './bench.ts'
+import { whyInterrupted } from './why-interrupted.ts'
 import { first } from './why-misplaced.ts'
 
 /**
@@ -11,7 +12,8 @@ import { first } from './why-misplaced.ts'
  * Reading: a body that no step puts is there from the start. Something goes in through one open opening of its body
  * and of every body that one has been put into by then. Openings shut and open at the end of a step, so the step that
  * shuts may itself put something in. An opening that no step opens again counts as open until the last of the steps
- * that shut it is done. A target that lies outside this assembly restricts its dates, not its order.
+ * that shut it is done; one that is opened again is shut only where it is open. A target that lies outside this
+ * assembly restricts its dates, not its order.
  */
 export function whyDisordered(plan: AssemblyPlan, order: readonly string[]): string | null {
   const steps = new Map(plan.steps.map((step) => [step.id, step]))
@@ -42,7 +44,8 @@ function whyNotNow(bench: Bench, step: Step): string | null {
     whyTooSoon(bench, step) ??
     whyTooLate(bench, step) ??
     whyNoWayIn(bench, step) ??
-    whyOutOfReach(bench, step)
+    whyOutOfReach(bench, step) ??
+    whyInterrupted(bench, step)
   )
 }
 
@@ -58,6 +61,14 @@ function whyAbsent(bench: Bench, step: Step): string | null {
       return `step \`${step.id}\` shuts or opens \`${body}.${opening}\`, but \`${body}\` is not there yet (line ${at.line})`
     }
   }
+  const shutAlready = step.shuts.find(
+    (opening) =>
+      bench.reopened.has(keyOf(opening)) &&
+      bench.shut.has(keyOf(opening)) &&
+      !step.opens.some((other) => keyOf(other) === keyOf(opening)),
+  )
+  if (shutAlready)
+    return `step \`${step.id}\` shuts \`${keyOf(shutAlready)}\`, which is shut already (line ${shutAlready.at.line})`
   const stillOpen = step.opens.find((opening) => !bench.shut.has(keyOf(opening)))
   if (!stillOpen) return null
   return `step \`${step.id}\` opens \`${keyOf(stillOpen)}\`, which is not shut (line ${stillOpen.at.line})`
@@ -68,7 +79,7 @@ function whyTooSoon(bench: Bench, step: Step): string | null {
   const waitsFor = [
     ...step.after.map(({ target }) => ({ target, key: 'after' })),
     ...step.needs.map((target) => ({ target, key: 'needs' })),
-  ].filter(({ target }) => target.kind !== 'part')
+  ]
   for (const { target, key } of waitsFor) {
     const open = stepsOf(bench, target).find((other) => !bench.done.has(other))
     if (open)

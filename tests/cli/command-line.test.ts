@@ -101,6 +101,29 @@ describe('output', () => {
     expect(given.err).toBe('')
   })
 
+  it('of apart shows the way to a part and back, and offers near names for a slip', () => {
+    const known = run('apart', chopper, 'motor')
+    expect(known.exit).toBe(0)
+    expect(known.out).toMatch(/^motor\n.*\n {2}\d+ steps to undo, nothing destroyed, /)
+    expect(known.out).toMatch(/\d\. Unscrew motor from bearing block: take out screw M4x20 \[torque driver\]/)
+    expect(known.out).toMatch(/do again: Screw motor into bearing block through rear/)
+    const slip = run('apart', chopper, 'motr')
+    expect(slip.exit).toBe(2)
+    expect(slip.out).toBe('')
+    expect(slip.err).toMatch(/no part called `motr`; did you mean `motor`\?/)
+    expect(run('apart', chopper, 'cradle').err).toMatch(/no assembly step puts `cradle`/)
+  })
+
+  it('of apart --json are the same facts', () => {
+    const told = JSON.parse(run('apart', chopper, 'motor', '--json').out) as {
+      part: string
+      ways: { legs: { steps: { step: string }[] }[]; back: { what: string }[] }[]
+    }
+    expect(told.part).toBe('motor')
+    expect(told.ways[0]!.legs[0]!.steps.at(-1)!.step).toBe('fit motor')
+    expect(told.ways[0]!.back.map(({ what }) => what)).toContain('repeat')
+  })
+
   it('of why names a part, and offers near names for a slip', () => {
     const known = run('why', chopper, 'hub')
     expect(known.exit).toBe(0)

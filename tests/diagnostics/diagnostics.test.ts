@@ -51,6 +51,7 @@ it.each([
   'prc',
   'lim',
   'fit',
+  'asmDoubts',
   'chn',
   'prcSetup',
   'srcAttached',

@@ -38,8 +38,10 @@ describe('the README', () => {
   })
 
   it('names only commands, codes and files that are there', () => {
-    const commands = [...text.matchAll(/\bfettle (new|check|plan|why|explain)\b/g)].map(([, name]) => name)
-    expect([...new Set(commands)].sort()).toEqual(['check', 'explain', 'new', 'plan', 'why'])
+    const commands = [...text.matchAll(/\bfettle (new|check|plan|why|apart|explain)\b/g)].map(
+      ([, name]) => name,
+    )
+    expect([...new Set(commands)].sort()).toEqual(['apart', 'check', 'explain', 'new', 'plan', 'why'])
     const codes = [...text.matchAll(/\b[A-Z]{3}\d\d\b/g)].map(([code]) => code)
     expect(codes.filter((code) => messageOf(code) === null)).toEqual([])
     for (const [, path] of text.matchAll(/`((?:schemas|projects)\/[\w./-]+)`/g))

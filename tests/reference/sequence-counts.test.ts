@@ -102,6 +102,56 @@ describe('the ball-point pen', () => {
   })
 })
 
-test('a count that would hold more sets than allowed at once is not given', () => {
-  expect(countOrders(12, [], 100)).toBeNull()
+// Source: counts of the kind that L. S. Homem de Mello and A. C. Sanderson give for chains and complete graphs of
+// contacts (IEEE Trans. Robotics and Automation, 1990), formulas from memory and by another enumeration: each new part
+// touches what is built, and the first one counts.
+describe('products built part by part, by the graph of their contacts', () => {
+  const products = (size: number, touch: (a: number, b: number) => boolean): bigint =>
+    numbers(size).reduce((sum, first) => {
+      const rules = numbers(size).flatMap((step): Rule[] => {
+        if (step === first) return []
+        const of = numbers(size).filter((other) => other !== step && touch(step, other))
+        return [waits(first, step), { step, any: [{ kind: 'some done', of }] }]
+      })
+      return sum + countOrders(size, rules)!
+    }, 0n)
+
+  test('a chain of n parts goes together in 2^(n-1) ways', () => {
+    const counts = [3, 4, 5, 8, 12].map((size) => products(size, (a, b) => Math.abs(a - b) === 1))
+    expect(counts).toEqual([4n, 8n, 16n, 128n, 2048n])
+  })
+
+  test('n parts that all touch go together in n! ways', () => {
+    expect([3, 4, 5].map((size) => products(size, () => true))).toEqual([6n, 24n, 120n])
+  })
+
+  test('a base with n - 1 parts goes together in 2(n-1)! ways', () => {
+    const counts = [3, 4, 5, 9].map((size) => products(size, (a, b) => a === 0 || b === 0))
+    expect(counts).toEqual([4n, 12n, 48n, 80_640n])
+  })
+})
+
+describe('grouped rules: before the last of a list', () => {
+  // One of n! orders in so many has the step last of all: (n - 1)/n of them keep the rule.
+  test.each([
+    [2, 3],
+    [3, 4],
+    [7, 8],
+  ])(
+    'of %i steps in any order, one more before the last of them keeps all but the orders that end in it',
+    (many, size) => {
+      const all = numbers(size).reduce((product, k) => product * BigInt(k + 1), 1n)
+      expect(countOrders(size, [beforeLastOf(many, numbers(many))])).toBe((all * BigInt(many)) / BigInt(size))
+    },
+  )
+
+  // Source: L. S. Homem de Mello and A. C. Sanderson, AAAI-86 (product from memory): of its ten sequences the four that
+  // put cap (0), stick (1) and handle (2) on the receptacle one by one.
+  test('the stick goes in before the last of cap and handle: 4', () => {
+    expect(countOrders(3, [beforeLastOf(1, [0, 2])])).toBe(4n)
+  })
+})
+
+test('a count that would go into more sets than allowed is not given', () => {
+  expect(countOrders(16, order(numbers(16), subset), 100)).toBeNull()
 })

@@ -8,7 +8,7 @@ export interface OrderStatement {
   /** The key it stands under. */
   readonly key: string
   readonly step: string
-  readonly asks: 'one of these first' | 'before each' | 'before the last' | 'open' | 'shut'
+  readonly asks: 'one of these first' | 'before each' | 'before the last' | 'open' | 'shut' | 'not between'
   /** Steps, or openings as `body.opening`. */
   readonly of: readonly string[]
 }
@@ -22,6 +22,7 @@ const inWords = ({ key, step, asks, of }: OrderStatement): string => {
         ? `\`${step}\` comes before ${nameList(of, 'and')}`
         : `\`${step}\` comes before the last of ${nameList(of, 'and')}`,
     open: () => `${nameList(of, 'or')} is open when \`${step}\` begins`,
+    'not between': () => `\`${step}\` does not come between ${nameList(of, 'and')}`,
     shut: () => `${nameList(of, 'or')} is shut when \`${step}\` begins`,
   }
   return `${says[asks]()} (\`${key}\`)`
@@ -31,13 +32,21 @@ const eachInWords = (statements: readonly OrderStatement[]): readonly Note[] =>
 
 /** ASM: the order in which things go together. */
 export const asm = {
-  noOrder: message<{ assembly: string; statements: readonly OrderStatement[]; minimal: boolean }>({
+  noOrder: message<{
+    assembly: string
+    statements: readonly OrderStatement[]
+    minimal: boolean
+    smallest: boolean
+  }>({
     code: 'ASM01',
     level: 'error',
-    says: ({ assembly, statements, minimal }) =>
-      statements.length === 1
+    says: ({ assembly, statements, minimal, smallest }) => {
+      const spare = minimal ? ', and without any one of them the rest can' : ''
+      const fewest = smallest ? '; no smaller set clashes' : ''
+      return statements.length === 1
         ? `${assembly} cannot go together: this statement can hold in no order`
-        : `${assembly} cannot go together: these ${statements.length} statements cannot hold together${minimal ? ', and without any one of them the rest can' : ''}`,
+        : `${assembly} cannot go together: these ${statements.length} statements cannot hold together${spare}${fewest}`
+    },
     mend: () => 'change or take out one of the statements shown below',
     notes: ({ statements }) => eachInWords(statements),
     why: 'Whatever order is tried, some step finds its way in shut or its part not there. Shown are statements that cannot all be kept, none of them to spare where it says so.',

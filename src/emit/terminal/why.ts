@@ -1,5 +1,5 @@
 import { nameList, nearNames } from '../../base/near-names.ts'
-import type { ReportModel, ReportTask } from '../../report/report-model.ts'
+import type { ReportModel, ReportRule, ReportTask } from '../../report/report-model.ts'
 import { sayAmount } from './summary.ts'
 
 /** What `fettle why` found. */
@@ -63,6 +63,28 @@ function makingLines({ making }: ReportModel, thing: string): readonly string[] 
     ])
 }
 
+/** Where each statement stands that holds a step to its place, and each by which it holds another. */
+function orderLines({ assembly }: ReportModel, thing: string): readonly string[] {
+  const stands = ({ says, key, file, line }: ReportRule): string => `${says} (\`${key}\`, ${file}:${line})`
+  return assembly
+    .flatMap(({ steps }) => steps)
+    .filter(({ step }) => step === thing)
+    .flatMap(({ held, holds }) => [
+      ...held.map((rule) => `  ${stands(rule)}`),
+      ...holds.map((rule) => `  holds others: ${stands(rule)}`),
+    ])
+}
+
+/** How sure the order of an assembly is; the device is called by its name. */
+function assemblyLines({ assembly, device }: ReportModel, thing: string): readonly string[] {
+  return assembly
+    .filter(({ of }) => (of ?? device.name) === thing)
+    .flatMap(({ says, steps }) => [
+      `  order: ${says}`,
+      ...steps.map(({ step }, at) => `    ${at + 1}. ${step}`),
+    ])
+}
+
 /** What meets in a step, or on a part, and how it was worked out. */
 function joinLines({ assembly }: ReportModel, thing: string): readonly string[] {
   const steps = assembly.flatMap((one) => one.steps)
@@ -111,14 +133,17 @@ function cartLines({ carts, cost }: ReportModel, thing: string): readonly string
     ])
 }
 
-function namesIn({ tasks, carts, parts, chains }: ReportModel): readonly string[] {
+function namesIn({ tasks, carts, parts, chains, device }: ReportModel): readonly string[] {
   const named = tasks.flatMap(({ part, step, work, plate, assembly, machine, people }) => [
     ...[part, step, work, plate, assembly, machine],
     ...people,
   ])
-  return [...named, ...carts.map(({ id }) => id), ...[...parts, ...chains].map(({ name }) => name)].filter(
-    (name) => name !== null,
-  )
+  return [
+    ...named,
+    device.name,
+    ...carts.map(({ id }) => id),
+    ...[...parts, ...chains].map(({ name }) => name),
+  ].filter((name) => name !== null)
 }
 
 /** When a thing happens, what it waits for, what it costs. */
@@ -126,6 +151,8 @@ export function whyText(report: ReportModel, thing: string): WhyAnswer {
   const lines = [
     ...partLines(report, thing),
     ...makingLines(report, thing),
+    ...assemblyLines(report, thing),
+    ...orderLines(report, thing),
     ...joinLines(report, thing),
     ...chainLines(report, thing),
     ...cartLines(report, thing),

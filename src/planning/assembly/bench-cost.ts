@@ -1,5 +1,3 @@
-import { has, type StepSet } from './step-set.ts'
-
 /** What the choice among orders looks at in one step. Texts that are equal mean the same. */
 export interface BenchStep {
   /** Direction of putting in; `null`: any, the work stays as it lies. */
@@ -11,7 +9,7 @@ export interface BenchStep {
   readonly test: boolean
 }
 
-/** How the bench stands after a step. */
+/** How the bench stands after a step; 0: not known, or none. */
 export interface Standing {
   readonly from: number
   readonly turn: number
@@ -29,33 +27,27 @@ export interface BenchCost {
 /** Counts what an order costs at the bench, step by step. */
 export interface Pricer {
   readonly size: number
-  /** Cost and standing of taking a step as the `place`th, from 0. */
-  readonly take: (
-    standing: number,
-    step: number,
-    place: number,
-  ) => { readonly cost: number; readonly standing: number }
-  /** What is left to do where these steps are done. */
-  readonly left: (done: StepSet) => Left
-  /** No less than this is still to come when `step`, one of those left, is done too; -1: none is. */
-  readonly least: (left: Left, step: number, standing: number, place: number) => number
+  /** By step: its direction, side up and tool, numbered from 1; 0: none. */
+  readonly from: readonly number[]
+  readonly turn: readonly number[]
+  readonly tool: readonly number[]
+  readonly tests: readonly boolean[]
+  /** What one turning over and one tool change weigh in a cost; a test weighs its place. */
+  readonly units: { readonly turn: number; readonly tool: number }
+  /** Cost of taking a step as the `place`th, from 0. */
+  readonly costOf: (standing: number, step: number, place: number) => number
+  readonly standingAfter: (standing: number, step: number) => number
+  /** A standing's number taken apart. */
+  readonly stands: (standing: number) => Standing
   /** A cost as one number taken apart again. */
   readonly apart: (cost: number) => BenchCost
 }
 
-/** What the steps not yet done hold, counted. */
-export interface Left {
-  readonly tests: number
-  readonly from: Kinds
-  readonly turn: Kinds
-  readonly tool: Kinds
-}
-
-/** How many steps left there are by what they name, at 0 the nameless; how many name anything, and how many names. */
-interface Kinds {
-  readonly count: Int32Array
-  readonly steps: number
-  readonly names: number
+/** What taking a step from a standing changes. */
+interface Change {
+  readonly turns: number
+  readonly changes: number
+  readonly standing: number
 }
 
 /** The standing before the first step. */
@@ -75,40 +67,41 @@ export function pricer(steps: readonly BenchStep[]): Pricer {
   const size = steps.length
   const toolUnit = size * size + size + 1
   const turnUnit = toolUnit * (size + 1)
-  const standings = new Standings(turn.size, tool.size)
   const tests = steps.map((step) => step.test)
-  const moves: Move[][] = []
-  const moveOf = (standing: number, step: number): Move => {
-    moves[standing] ??= []
-    const moved = moves[standing]
-    moved[step] ??= standings.moved(standing, from.of[step]!, turn.of[step]!, tool.of[step]!)
-    return moved[step]
+  const base = size + 1
+  const stands = (standing: number): Standing => ({
+    from: Math.floor(standing / (base * base)),
+    turn: Math.floor(standing / base) % base,
+    tool: standing % base,
+  })
+  const changes = new Map<number, Change[]>()
+  const change = (standing: number, step: number): Change => {
+    const known = changes.get(standing) ?? []
+    if (known.length === 0) changes.set(standing, known)
+    const told = known[step]
+    if (told) return told
+    const was = stands(standing)
+    const { turns, ...now } = lie(was, from[step]!, turn[step]!)
+    const wanted = tool[step]!
+    const changed = wanted > 0 && was.tool > 0 && wanted !== was.tool ? 1 : 0
+    const after = (now.from * base + now.turn) * base + (wanted || was.tool)
+    known[step] = { turns, changes: changed, standing: after }
+    return known[step]
   }
   return {
     size,
-    take(standing, step, place) {
-      const { turns, changes, next } = moveOf(standing, step)
+    from,
+    turn,
+    tool,
+    tests,
+    units: { turn: turnUnit, tool: toolUnit },
+    stands,
+    costOf(standing, step, place) {
+      const { turns, changes } = change(standing, step)
       const counted = place === 0 ? 0 : turns
-      const cost = counted * turnUnit + changes * toolUnit + (tests[step] ? place + 1 : 0)
-      return { cost, standing: next }
+      return counted * turnUnit + changes * toolUnit + (tests[step] ? place + 1 : 0)
     },
-    left: (done) => ({
-      tests: tests.reduce((count, test, step) => count + (test && !has(done, step) ? 1 : 0), 0),
-      from: kindsLeft(from, done),
-      turn: kindsLeft(turn, done),
-      tool: kindsLeft(tool, done),
-    }),
-    least(left, step, standing, place) {
-      const [lies, turned, tooled] = step < 0 ? [0, 0, 0] : [from.of[step]!, turn.of[step]!, tool.of[step]!]
-      const testsAhead = leastTests(left.tests - (step >= 0 && tests[step] ? 1 : 0), place)
-      if (place === 0) return testsAhead
-      const was = standings.at(standing)
-      const turnings = namesLeft(left.turn, turned, was.turn)
-      const free = left.turn.steps - (turned > 0 ? 1 : 0) + (was.from === 0 ? 1 : 0)
-      const turns = turnings + Math.max(0, namesLeft(left.from, lies, was.from) - free)
-      const changes = Math.max(0, namesLeft(left.tool, tooled, was.tool) - (was.tool === 0 ? 1 : 0))
-      return turns * turnUnit + changes * toolUnit + testsAhead
-    },
+    standingAfter: (standing, step) => change(standing, step).standing,
     apart: (cost) => ({
       turns: Math.floor(cost / turnUnit),
       toolChanges: Math.floor((cost % turnUnit) / toolUnit),
@@ -122,18 +115,17 @@ export function priceOf(price: Pricer, order: readonly number[]): number {
   let standing = fresh
   let sum = 0
   for (const [place, step] of order.entries()) {
-    const taken = price.take(standing, step, place)
-    standing = taken.standing
-    sum += taken.cost
+    sum += price.costOf(standing, step, place)
+    standing = price.standingAfter(standing, step)
   }
   return sum
 }
 
-/** What one step does to the bench as it stands. */
-interface Move {
-  readonly turns: number
-  readonly changes: number
-  readonly next: number
+/** The same bench, on which a test is a step like any other. */
+export function withoutTests(price: Pricer): Pricer {
+  const costOf = (standing: number, step: number, place: number): number =>
+    price.costOf(standing, step, place) - (price.tests[step] ? place + 1 : 0)
+  return { ...price, tests: price.tests.map(() => false), costOf }
 }
 
 function lie(was: Standing, from: number, turn: number): { turns: number; from: number; turn: number } {
@@ -144,76 +136,14 @@ function lie(was: Standing, from: number, turn: number): { turns: number; from: 
   return now.from === 0 ? { turns, from, turn: now.turn } : { turns: turns + 1, from, turn: 0 }
 }
 
-/** Texts as numbers from 1 by first appearance, 0 for none; `size` is one more than the highest. */
-interface Numbered {
-  readonly of: readonly number[]
-  readonly size: number
-}
-
-function numbered(texts: readonly (string | null)[]): Numbered {
+/** Texts as numbers from 1 by first appearance; 0 for none. */
+function numbered(texts: readonly (string | null)[]): readonly number[] {
   const known = new Map<string, number>()
-  const of = texts.map((text) => {
+  return texts.map((text) => {
     if (text === null) return 0
     const key = text.trim().toLowerCase()
     const number = known.get(key) ?? known.size + 1
     known.set(key, number)
     return number
   })
-  return { of, size: known.size + 1 }
-}
-
-function kindsLeft({ of, size }: Numbered, done: StepSet): Kinds {
-  const count = new Int32Array(size)
-  let steps = 0
-  let names = 0
-  for (let step = 0; step < of.length; step++) {
-    const kind = of[step]!
-    if (has(done, step)) continue
-    count[kind]!++
-    if (kind === 0) continue
-    steps++
-    if (count[kind] === 1) names++
-  }
-  return { count, steps, names }
-}
-
-/** How many different names the steps left have, one of the name `taken` done too, `but` not counted. */
-function namesLeft({ count, names }: Kinds, taken: number, but: number): number {
-  const last = taken > 0 && count[taken] === 1
-  const spared = but > 0 && count[but]! > (but === taken ? 1 : 0)
-  return names - (last ? 1 : 0) - (spared ? 1 : 0)
-}
-
-const leastTests = (left: number, place: number): number => left * place + (left * (left + 1)) / 2
-
-/** Gives each standing a number, the fresh one 0. */
-class Standings {
-  private readonly list: Standing[] = [{ from: 0, turn: 0, tool: 0 }]
-  private readonly numbers = new Map<number, number>([[0, 0]])
-  private readonly turns: number
-  private readonly tools: number
-
-  constructor(turns: number, tools: number) {
-    this.turns = turns
-    this.tools = tools
-  }
-
-  at(number: number): Standing {
-    return this.list[number]!
-  }
-
-  moved(standing: number, from: number, turn: number, tool: number): Move {
-    const was = this.at(standing)
-    const { turns, ...now } = lie(was, from, turn)
-    const changes = tool > 0 && was.tool > 0 && tool !== was.tool ? 1 : 0
-    return { turns, changes, next: this.number({ ...now, tool: tool || was.tool }) }
-  }
-
-  private number(standing: Standing): number {
-    const key = (standing.from * this.turns + standing.turn) * this.tools + standing.tool
-    const known = this.numbers.get(key)
-    if (known !== undefined) return known
-    this.numbers.set(key, this.list.length)
-    return this.list.push(standing) - 1
-  }
 }

@@ -1,4 +1,3 @@
-import { groupByEach } from '../../base/group-by.ts'
 import type { AssemblyPlan, Step } from '../../model/assembly.ts'
 import type { Target } from '../../model/project.ts'
 
@@ -40,5 +39,9 @@ export function benchPlan(plan: AssemblyPlan): BenchPlan {
 const key = (body: string, opening: string): string => JSON.stringify([body, opening])
 
 function byKey(steps: readonly Step[], keys: (step: Step) => readonly string[]): Map<string, Step[]> {
-  return groupByEach(steps, (step) => new Set(keys(step)))
+  const result = new Map<string, Step[]>()
+  for (const step of steps) {
+    for (const name of new Set(keys(step))) result.set(name, [...(result.get(name) ?? []), step])
+  }
+  return result
 }

@@ -1,229 +1,161 @@
-import { fresh, type Left, type Pricer, priceOf } from './bench-cost.ts'
-import { findOrder, orderOfTheRest, staysOpen } from './find-order.ts'
-import { nextSteps, type RuleBook } from './rules.ts'
-import { keyOf, type StepSet, setOf, withStep } from './step-set.ts'
+import { fresh, type Pricer, priceOf, withoutTests } from './bench-cost.ts'
+import { type Explorer, explorer, type Stand } from './explorer.ts'
+import { findOrder, orderOfTheRest } from './find-order.ts'
+import { improveOrder } from './improve-order.ts'
+import { narrowOrder } from './narrow-order.ts'
+import type { RuleBook } from './rules.ts'
+import { setOf } from './step-set.ts'
 
-/** The order chosen. `proved`: no order is better, and of equal ones this is nearest to the order written. */
+/** The order chosen. */
 export interface Best {
   readonly order: readonly number[]
   readonly cost: number
+  /** No order has fewer turnings over, or as many and fewer tool changes. */
   readonly proved: boolean
+  /** Of those that have as few, none has earlier tests, or as early and is nearer to the order written. */
+  readonly nearest: boolean
+  /** States gone into. */
+  readonly states: number
 }
 
 /** How much may be tried, counted in states (a set of steps done and how the bench stands). */
 export interface Effort {
+  /**
+   * For each question: whether fewer turnings and tool changes can do, whether a better order exists, whether an equal
+   * one is nearer to the order written. Of assemblies of more than 40 steps fewer states, which each take longer.
+   */
   readonly states: number
-  /** States kept for each number of steps done while looking for a first good order. */
+  /** States kept for each number of steps done while looking for a good order without proof. */
   readonly width: number
+  /** Most sets of steps gone into while all orders are counted; 0: they are not counted. */
+  readonly counted: number
 }
 
-/** Steps up to which as many states are kept as usual, and how many that is at least. */
-const usualSteps = 60
-const leastWidth = 8
+/** The effort taken where nothing else is said. */
+export const usualEffort: Effort = { states: 120_000, width: 60, counted: 200_000 }
 
-/**
- * The effort taken for so many steps where nothing else is said. Work grows with the width times the square of the
- * steps, so the width falls by that square beyond 60 steps.
- */
-export function usualEffort(steps: number): Effort {
-  const share = Math.min(1, (usualSteps / steps) ** 2)
-  return { states: 40_000, width: Math.max(leastWidth, Math.floor(60 * share)) }
-}
+/** Steps up to which all states of the effort may be gone into. */
+const usualSteps = 40
 
-interface State {
-  readonly done: StepSet
-  readonly standing: number
-  /** No less than this is still to come. */
-  readonly least: number
-  /** Least cost so far, and of getting to the end. */
-  sofar: number
-  ahead: number
-  readonly by: number[]
-  readonly to: State[]
-}
-
-type Layer = Map<number | string, Map<number, State>>
+/** States kept for the first order, which the search then betters. */
+const firstWidth = 4
 
 /**
  * The cheapest order that keeps the rules, of equal ones the first by step number; `null` where none exists, and
  * `undefined` where none was found within the effort.
- * Method: dynamic programming over sets of done steps and standings, bounded by a first good order from a search of
- * limited width; where the states run out, that first order is the answer.
+ * Method: branch and bound over sets of done steps and standings, from a first good order down; first with tests left
+ * aside, when many steps may be taken at once and the fewest turnings and tool changes are soon known, then with them.
+ * Where the states run out, the best of that, of a wider search without proof and of small moves is the answer.
  */
 export function bestOrder(
   book: RuleBook,
   price: Pricer,
-  effort: Effort = usualEffort(book.size),
+  effort: Effort = usualEffort,
 ): Best | null | undefined {
-  const first = firstOrder(book, price, effort)
+  if (orderOfTheRest(book, setOf([], book.words)) === null) return null
+  const explore = explorer(book, price)
+  const first = firstOrder(book, explore, effort)
   if (first === null || first === undefined) return first
-  const bound = priceOf(price, first)
-  const whole = searchLayers(book, price, { states: effort.states, width: Number.POSITIVE_INFINITY, bound })
-  if (whole !== null) return { order: whole, cost: priceOf(price, whole), proved: true }
-  return { order: first, cost: bound, proved: false }
+  const fewest = fewestChanges(book, price, first, effort)
+  explore.allow(lessForMany(effort.states, book.size))
+  const lowered = lower(explore, price, start(book), better(price, first, fewest.order))
+  if (!lowered.proved) {
+    const order = withoutProof(book, price, explore, lowered.order, effort)
+    const states = fewest.states + explore.states()
+    return { order, cost: priceOf(price, order), proved: fewest.proved, nearest: false, states }
+  }
+  const cost = priceOf(price, lowered.order)
+  explore.allow(lessForMany(effort.states, book.size))
+  const settled = nearestOf(explore, start(book), lowered.order, cost)
+  return { ...settled, cost, proved: true, states: fewest.states + explore.states() }
 }
 
-function firstOrder(book: RuleBook, price: Pricer, effort: Effort): readonly number[] | null | undefined {
-  const narrow = searchLayers(book, price, {
-    states: Number.POSITIVE_INFINITY,
-    width: effort.width,
-    bound: Number.POSITIVE_INFINITY,
-  })
+/** Of so many states those that may be gone into: the work of each grows with the square of the steps. */
+export const lessForMany = (states: number, steps: number): number =>
+  Math.ceil(states * Math.min(1, (usualSteps / steps) ** 2))
+
+const start = (book: RuleBook): Stand => ({ done: setOf([], book.words), standing: fresh, place: 0 })
+
+function firstOrder(
+  book: RuleBook,
+  explore: Explorer,
+  { states, width }: Effort,
+): readonly number[] | null | undefined {
+  const narrow = narrowOrder(book, explore, Math.min(firstWidth, width))
   if (narrow !== null) return narrow
-  const any = findOrder(book, effort.states)
+  const any = findOrder(book, states)
   return any.order ?? (any.certain ? null : undefined)
 }
 
-interface Room extends Effort {
-  readonly bound: number
-}
-
-function searchLayers(book: RuleBook, price: Pricer, room: Room): number[] | null {
-  const done = setOf([], book.words)
-  if (orderOfTheRest(book, done) === null) return null
-  const start: State = { done, standing: fresh, least: 0, sofar: 0, ahead: 0, by: [], to: [] }
-  let layer: Layer = new Map([[keyOf(start.done), new Map([[fresh, start]])]])
-  const layers: Layer[] = [layer]
-  let left = room.states
-  for (let place = 0; place < book.size; place++) {
-    const before = layer
-    layer = narrowed(expanded({ book, price, place, bound: room.bound, most: left }, before), room.width)
-    left -= statesOf(layer)
-    if (layer.size === 0 || left < 0) return null
-    // Of the last layer all are an end.
-    if (place + 1 < book.size) forgetLost(before, layer)
-    layers.push(layer)
-  }
-  for (let place = book.size - 1; place >= 0; place--) settle(layers[place]!, price, place)
-  return walk(start, price)
-}
-
-function statesOf(layer: Layer): number {
-  let count = 0
-  for (const states of layer.values()) count += states.size
-  return count
-}
-
-/** One step of the search: the `place`th of an order, from 0. */
-interface Stride {
-  readonly book: RuleBook
-  readonly price: Pricer
-  readonly place: number
-  readonly bound: number
-  /** The layer is given up where it has more states than this. */
-  readonly most: number
-}
-
-/** Where taking a step leads to, from every standing; `null`: no order goes on from there. */
-interface Reached {
-  readonly done: StepSet
-  readonly states: Map<number, State>
-}
-
-/** The states one step further; stops early where there are more than `most`. */
-function expanded(stride: Stride, layer: Layer): Layer {
-  const { book, price, most } = stride
-  const next: Layer = new Map()
-  const reached = new Map<number | string, Reached | null>()
-  let states = 0
-  for (const standings of layer.values()) {
-    const { done } = [...standings.values()][0]!
-    const left = price.left(done)
-    const set = done.slice()
-    for (const step of nextSteps(book, done)) {
-      set[step >>> 5]! ^= 1 << (step & 31)
-      const key = keyOf(set)
-      set[step >>> 5]! ^= 1 << (step & 31)
-      let known = reached.get(key)
-      if (known === undefined) {
-        known = staysOpen(book, done, step) ? { done: withStep(done, step), states: new Map() } : null
-        reached.set(key, known)
-      }
-      if (known === null) continue
-      const before = known.states.size
-      for (const state of standings.values()) reach(stride, state, step, left, known)
-      if (known.states.size > 0) next.set(key, known.states)
-      states += known.states.size - before
-      if (states > most) return next
-    }
-  }
-  return next
-}
-
-function reach(stride: Stride, state: State, step: number, left: Left, known: Reached): void {
-  const { price, place, bound } = stride
-  const taken = price.take(state.standing, step, place)
-  const sofar = state.sofar + taken.cost
-  let to = known.states.get(taken.standing)
-  if (!to) {
-    const least = price.least(left, step, taken.standing, place + 1)
-    if (sofar + least > bound) return
-    const { done } = known
-    to = { done, standing: taken.standing, least, sofar, ahead: Number.POSITIVE_INFINITY, by: [], to: [] }
-    known.states.set(taken.standing, to)
-  }
-  to.sofar = Math.min(to.sofar, sofar)
-  state.by.push(step)
-  state.to.push(to)
-}
-
-/** The `width` states that promise most; all where there are no more. */
-function narrowed(layer: Layer, width: number): Layer {
-  if (width === Number.POSITIVE_INFINITY) return layer
-  const all = [...layer].flatMap(([key, states]) => [...states.values()].map((state) => ({ key, state })))
-  if (all.length <= width) return layer
-  const promise = ({ state }: { state: State }) => state.sofar + state.least
-  const kept: Layer = new Map()
-  for (const { key, state } of all.sort((a, b) => promise(a) - promise(b)).slice(0, width)) {
-    const states = kept.get(key) ?? new Map<number, State>()
-    kept.set(key, states.set(state.standing, state))
-  }
-  return kept
-}
-
-/** Takes the ways to states that were not kept out of a layer, so that they hold no memory. */
-function forgetLost(layer: Layer, next: Layer): void {
-  const kept = new Set([...next.values()].flatMap((states) => [...states.values()]))
-  for (const states of layer.values()) {
-    for (const state of states.values()) {
-      const [by, to] = [state.by.splice(0), state.to.splice(0)]
-      for (const [k, other] of to.entries()) {
-        if (!kept.has(other)) continue
-        state.by.push(by[k]!)
-        state.to.push(other)
-      }
-    }
+/** Asks for a cheaper order until there is none or the states run out. */
+function lower(
+  explore: Explorer,
+  price: Pricer,
+  from: Stand,
+  first: readonly number[],
+): { order: readonly number[]; proved: boolean } {
+  let order = first
+  for (;;) {
+    const found = explore.complete(from, priceOf(price, order) - 1)
+    if (!found) return { order, proved: found === null }
+    order = found
   }
 }
 
-/** Least cost to the end of each state of a layer. Needs: the layer after it is settled; the last one costs nothing. */
-function settle(layer: Layer, price: Pricer, place: number): void {
-  for (const states of layer.values()) {
-    for (const state of states.values()) {
-      state.ahead = Number.POSITIVE_INFINITY
-      for (const [k, to] of state.to.entries()) {
-        const ahead = place + 1 === price.size ? 0 : to.ahead
-        state.ahead = Math.min(state.ahead, price.take(state.standing, state.by[k]!, place).cost + ahead)
-      }
-    }
-  }
+/** Turnings and tool changes made as few as can be, tests left aside; the same order where there are no tests. */
+function fewestChanges(
+  book: RuleBook,
+  price: Pricer,
+  order: readonly number[],
+  effort: Effort,
+): Pick<Best, 'order' | 'proved' | 'states'> {
+  if (!price.tests.includes(true)) return { order, proved: false, states: 0 }
+  const untested = withoutTests(price)
+  const explore = explorer(book, untested)
+  explore.allow(lessForMany(effort.states, book.size))
+  return { ...lower(explore, untested, start(book), order), states: explore.states() }
 }
 
-/** From the start, the first step that still leads to the least cost. */
-function walk(start: State, price: Pricer): number[] | null {
+function withoutProof(
+  book: RuleBook,
+  price: Pricer,
+  explore: Explorer,
+  known: readonly number[],
+  { width }: Effort,
+): readonly number[] {
+  const wide = narrowOrder(book, explore, width)
+  const improved = improveOrder(book, price, known)
+  return better(price, improved, wide && improveOrder(book, price, wide))
+}
+
+function better(price: Pricer, one: readonly number[], other: readonly number[] | null): readonly number[] {
+  return other !== null && priceOf(price, other) < priceOf(price, one) ? other : one
+}
+
+/** Of the orders that cost as little the first by step number, asked for step by step. Needs: `known` costs just that. */
+function nearestOf(
+  explore: Explorer,
+  from: Stand,
+  known: readonly number[],
+  cost: number,
+): { order: readonly number[]; nearest: boolean } {
+  let [stand, left, rest] = [from, cost, known]
   const order: number[] = []
-  let state = start
-  for (let place = 0; place < price.size; place++) {
-    const good = state.by
-      .map((step, k) => ({ step, to: state.to[k]! }))
-      .filter(({ step, to }) => {
-        const ahead = place + 1 === price.size ? 0 : to.ahead
-        return price.take(state.standing, step, place).cost + ahead === state.ahead
-      })
-      .sort((a, b) => a.step - b.step)[0]
-    if (!good || state.ahead === Number.POSITIVE_INFINITY) return null
-    order.push(good.step)
-    state = good.to
+  while (rest.length > 0) {
+    for (const move of explore.moves(stand, left, true)) {
+      const found = move.step === rest[0] ? rest.slice(1) : withinOf(explore, move, left)
+      if (found === undefined) return { order: [...order, ...rest], nearest: false }
+      if (found === null) continue
+      order.push(move.step)
+      ;[stand, left, rest] = [move.to, left - move.cost, found]
+      break
+    }
   }
-  return order
+  return { order, nearest: true }
 }
+
+const withinOf = (
+  explore: Explorer,
+  { cost, to }: { readonly cost: number; readonly to: Stand },
+  budget: number,
+): readonly number[] | null | undefined => explore.complete(to, budget - cost)

@@ -2,6 +2,7 @@ import type { Place } from '../../base/place.ts'
 import type { AssemblyPlan, Step, Why } from '../../model/assembly.ts'
 import type { Target } from '../../model/project.ts'
 import { type BenchPlan, benchPlan } from './bench-plan.ts'
+import { gatherCuresBetween, gatherLoose } from './not-between.ts'
 import { type Gathered, gatherWayIn } from './ways-in.ts'
 
 /**
@@ -25,6 +26,8 @@ export function orderConstraints(plan: AssemblyPlan): Gathered {
       gatherWayIn(bench, { step, body, through, at, why: through === null ? 'in' : 'through' }, into)
     }
     gatherReopening(bench, step, into)
+    gatherLoose(bench, step, into)
+    gatherCuresBetween(bench, step, into)
   }
   return into
 }

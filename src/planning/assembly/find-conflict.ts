@@ -1,7 +1,8 @@
 import { findRings } from '../../graph/find-rings.ts'
-import { findOrder, orderOfTheRest } from './find-order.ts'
+import { type Found, findOrder } from './find-order.ts'
+import { keepsRules } from './keeps-rules.ts'
 import { type Rule, ruleBook } from './rules.ts'
-import { setOf } from './step-set.ts'
+import { smallestConflict } from './smallest-conflict.ts'
 
 /** Statements that cannot hold together, by number. */
 export interface Conflict {
@@ -10,21 +11,68 @@ export interface Conflict {
   readonly ring: readonly number[] | null
   /** Whether each of them is needed: without it the others can hold together. */
   readonly minimal: boolean
+  /** Whether no fewer statements are in conflict. */
+  readonly smallest: boolean
 }
 
 /**
  * Statements that no order can keep together, few and none to spare: a shortest ring of plain waits where there is
  * one, else what is left when every statement that can be spared is taken out, tried from the last to the first and
- * from the first to the last, whichever leaves fewer.
- * Needs: no order keeps all of them. Cost: one search for an order for each statement, twice; `most` sets in each.
+ * from the first to the last, whichever leaves fewer. Of not too many statements a smallest set is then looked for.
+ * Needs: no order keeps all of them. Cost: one search for an order for each statement, twice, and for each round of
+ * `smallestConflict`; `most` sets in each.
  */
 export function findConflict(size: number, statements: readonly (readonly Rule[])[], most: number): Conflict {
-  const ring = plainRing(size, statements)
-  if (ring) return ring
+  const found = plainRing(size, statements) ?? fewest(size, statements, most)
+  if (!found.minimal) return found
+  const grown = (from: readonly number[]) => grow(size, statements, from, most)
+  const smallest = smallestConflict({ count: statements.length, grown }, found.statements)
+  if (smallest.statements === found.statements) return { ...found, smallest: smallest.smallest }
+  return { ...smallest, ring: null, minimal: true }
+}
+
+function fewest(size: number, statements: readonly (readonly Rule[])[], most: number): Conflict {
   const all = statements.map((_, number) => number)
   const down = filtered(size, statements, [...all].reverse(), most)
   const up = filtered(size, statements, all, most)
   return up.statements.length < down.statements.length ? up : down
+}
+
+/** As many statements as hold together with those given: at first all that an order for them keeps, then one by one. */
+function grow(
+  size: number,
+  statements: readonly (readonly Rule[])[],
+  from: readonly number[],
+  most: number,
+): readonly number[] | null | undefined {
+  const holdsIn = (order: readonly number[]) => (number: number) =>
+    keepsRules(ruleBook(size, statements[number]!), order)
+  const all = statements.map((_, number) => number)
+  const first = orderFor(size, statements, from, most)
+  if (first.order === null) return first.certain ? null : undefined
+  let kept = all.filter(holdsIn(first.order))
+  for (const number of all) {
+    if (kept.includes(number)) continue
+    const found = orderFor(size, statements, [...kept, number], most)
+    if (found.order !== null) kept = all.filter(holdsIn(found.order))
+    else if (!found.certain) return undefined
+  }
+  return kept
+}
+
+function orderFor(
+  size: number,
+  statements: readonly (readonly Rule[])[],
+  of: readonly number[],
+  most: number,
+): Found {
+  return findOrder(
+    ruleBook(
+      size,
+      of.flatMap((number) => statements[number]!),
+    ),
+    most,
+  )
 }
 
 function plainRing(size: number, statements: readonly (readonly Rule[])[]): Conflict | null {
@@ -44,7 +92,7 @@ function plainRing(size: number, statements: readonly (readonly Rule[])[]): Conf
   if (rings.length === 0) return null
   const ring = rings.reduce((best, one) => (one.length < best.length ? one : best))
   const used = ring.map((step, k) => by.get(`${ring.at(k - 1)},${step}`)!)
-  return { statements: used, ring, minimal: true }
+  return { statements: used, ring, minimal: true, smallest: false }
 }
 
 function filtered(
@@ -57,14 +105,10 @@ function filtered(
   let minimal = true
   for (const trial of trials) {
     kept.delete(trial)
-    const book = ruleBook(
-      size,
-      [...kept].flatMap((number) => statements[number]!),
-    )
-    const found = orderOfTheRest(book, setOf([], book.words)) === null ? null : findOrder(book, most)
-    if (found === null || (found.order === null && found.certain)) continue
+    const found = orderFor(size, statements, [...kept], most)
+    if (found.order === null && found.certain) continue
     kept.add(trial)
     if (found.order === null) minimal = false
   }
-  return { statements: [...kept].sort((a, b) => a - b), ring: null, minimal }
+  return { statements: [...kept].sort((a, b) => a - b), ring: null, minimal, smallest: false }
 }

@@ -1,10 +1,12 @@
 import type { AssemblyOrder, AssemblyPlan, OrderConstraint, OrderLink, Step } from '../../model/assembly.ts'
 import type { Project } from '../../model/project.ts'
-import { type BenchStep, pricer } from './bench-cost.ts'
+import { type BenchStep, type Pricer, pricer } from './bench-cost.ts'
 import { benchPlan } from './bench-plan.ts'
-import { bestOrder, type Effort, usualEffort } from './best-order.ts'
+import { bestOrder, type Effort, lessForMany, usualEffort } from './best-order.ts'
 import { orderConstraints } from './constraints.ts'
+import { countOrders } from './count-orders.ts'
 import { findConflict } from './find-conflict.ts'
+import { inOneOrder, interchangeable } from './interchangeable.ts'
 import { type Rule, ruleBook } from './rules.ts'
 import { ruleCompiler } from './rules-of.ts'
 import { settledLinks } from './settled-links.ts'
@@ -19,34 +21,59 @@ const conflictEffort = 20_000
 export function orderAssembly(
   plan: AssemblyPlan,
   _project: Project,
-  effort: Effort = usualEffort(plan.steps.length),
+  effort: Effort = usualEffort,
 ): AssemblyOrder {
   const { constraints, void: without } = orderConstraints(plan)
-  const compile = ruleCompiler(benchPlan(plan))
-  const statements = constraints.map(compile)
-  const book = ruleBook(plan.steps.length, statements.flat())
+  const statements = constraints.map(ruleCompiler(benchPlan(plan)))
+  const rules = statements.flat()
+  const size = plan.steps.length
   const price = pricer(plan.steps.map(benchStep))
-  const common = { of: plan.of, at: plan.at, constraints, void: without }
-  const best = bestOrder(book, price, effort)
+  const best = bestOrder(ruleBook(size, [...rules, ...inOneOrder(alike(size, rules, price))]), price, effort)
+  const common = { ...nothing, of: plan.of, at: plan.at, constraints, void: without }
   if (best) {
+    const { proved, nearest, states } = best
     const { turns, toolChanges } = price.apart(best.cost)
     const links = linksOf(plan, constraints, statements, best.order)
     const order = best.order.map((number) => plan.steps[number]!.id)
-    return { ...common, order, links, ...noConflict, minimal: false, proved: best.proved, turns, toolChanges }
+    const feasibleOrders =
+      effort.counted > 0 ? countOrders(size, rules, lessForMany(effort.counted, size)) : null
+    return { ...common, order, links, proved, nearest, states, turns, toolChanges, feasibleOrders }
   }
-  const none = { ...common, order: null, links: [], turns: 0, toolChanges: 0 }
-  if (best === undefined) return { ...none, ...noConflict, minimal: false, proved: false }
-  const found = findConflict(plan.steps.length, statements, conflictEffort)
+  if (best === undefined) return common
+  const { statements: conflict, ring, minimal, smallest } = findConflict(size, statements, conflictEffort)
   return {
-    ...none,
-    conflict: found.statements.map((number) => constraints[number]!),
-    ring: found.ring?.map((number) => plan.steps[number]!.id) ?? null,
-    minimal: found.minimal,
+    ...common,
+    conflict: conflict.map((number) => constraints[number]!),
+    ring: ring?.map((number) => plan.steps[number]!.id) ?? null,
+    minimal,
+    smallest,
     proved: true,
+    feasibleOrders: 0n,
   }
 }
 
-const noConflict = { conflict: [], ring: null }
+/** Steps that may change places with each other and are the same work at the bench: one order of them stands for all. */
+function alike(size: number, rules: readonly Rule[], price: Pricer): readonly (readonly number[])[] {
+  const { from, turn, tool, tests } = price
+  return interchangeable(size, rules, (one, other) =>
+    [from, turn, tool, tests].every((list) => list[one] === list[other]),
+  )
+}
+
+const nothing = {
+  order: null,
+  links: [],
+  conflict: [],
+  ring: null,
+  minimal: false,
+  smallest: false,
+  proved: false,
+  nearest: false,
+  states: 0,
+  turns: 0,
+  toolChanges: 0,
+  feasibleOrders: null,
+}
 
 /** A tool is named, or the machine it is done on stands for it. */
 function benchStep({ from, turn, tool, machine, test }: Step): BenchStep {

@@ -36,6 +36,18 @@ export function ruleCompiler(bench: BenchPlan): Compiler {
         const once = constraint.once.map(number)
         return [{ step, any: once.length > 0 ? [...ways, { kind: 'not all done', of: once }] : ways }]
       }
+      case 'not between': {
+        const [from, until] = [[number(constraint.from)], [number(constraint.until)]]
+        return [
+          {
+            step,
+            any: [
+              { kind: 'not all done', of: from },
+              { kind: 'some done', of: until },
+            ],
+          },
+        ]
+      }
       case 'while shut':
         return [{ step, any: [shut(constraint.body, constraint.opening, true)] }]
     }

@@ -1,4 +1,4 @@
-import { countIn, has, holdsAll, holdsAny, type StepSet, setOf, wordsFor } from './step-set.ts'
+import { add, countIn, has, holdsAll, holdsAny, type StepSet, setOf, wordsFor } from './step-set.ts'
 
 /** Something that can be told from the set of steps done. */
 export type Condition =
@@ -24,14 +24,12 @@ export interface RuleBook {
   readonly words: number
   /** By step: all of these are done before it. */
   readonly required: readonly StepSet[]
-  /** The same, listed, each once. */
-  readonly waitsFor: readonly (readonly number[])[]
   /** By step: of each of these sets one is not yet done. */
   readonly beforeLast: readonly (readonly StepSet[])[]
-  /** By step: the steps with a set of that kind in which it is. */
-  readonly lastOf: readonly StepSet[]
   /** By step: rules of any other kind. */
   readonly mixed: readonly (readonly ReadyRule[])[]
+  /** By step: the steps it may shut out when it is done; of these it must not be taken before its time. */
+  readonly shutsOut: readonly StepSet[]
   /** No mixed rules at all: whether an order exists is then told without searching. */
   readonly plain: boolean
 }
@@ -39,6 +37,10 @@ export interface RuleBook {
 /** A mixed rule as sets. */
 export interface ReadyRule {
   readonly any: readonly ((done: StepSet) => boolean)[]
+  /** All steps that its conditions look at. */
+  readonly looksAt: StepSet
+  /** Whether it holds for good once these are done. */
+  readonly settled: (done: StepSet) => boolean
 }
 
 /** Sorts rules by kind. Needs: steps numbered from 0 below `size`. */
@@ -58,28 +60,41 @@ export function ruleBook(size: number, rules: readonly Rule[]): RuleBook {
           words,
         ),
       )
-    else mixed[step]!.push({ any: any.map((one) => ready(one, words)) })
+    else mixed[step]!.push(readyRule(any, words))
   }
   return {
     size,
     words,
     required: required.map((steps) => setOf(steps, words)),
-    waitsFor: required.map((steps) => [...new Set(steps)]),
     beforeLast,
-    lastOf: lastOf(beforeLast, words),
     mixed,
+    shutsOut: shutOutBy(size, words, rules),
     plain: mixed.every((list) => list.length === 0),
   }
 }
 
-function lastOf(beforeLast: readonly (readonly StepSet[])[], words: number): StepSet[] {
-  const found = beforeLast.map(() => setOf([], words))
-  for (const [step, sets] of beforeLast.entries()) {
-    for (const set of sets)
-      for (let other = 0; other < found.length; other++)
-        if (has(set, other)) found[other]![step >>> 5]! |= 1 << (step & 31)
+/** All steps that a condition looks at. */
+export const stepsOf = (one: Condition): readonly number[] =>
+  one.kind === 'shut' ? [...one.shuts, ...one.opens] : one.of
+
+function readyRule(any: readonly Condition[], words: number): ReadyRule {
+  const lasting = any.filter(({ kind }) => kind === 'some done').map((one) => ready(one, words))
+  return {
+    any: any.map((one) => ready(one, words)),
+    looksAt: setOf(any.flatMap(stepsOf), words),
+    settled: (done) => lasting.some((holds) => holds(done)),
   }
-  return found
+}
+
+function shutOutBy(size: number, words: number, rules: readonly Rule[]): readonly StepSet[] {
+  const by = Array.from({ length: size }, () => setOf([], words))
+  for (const { step, any } of rules) {
+    for (const one of any) {
+      if (one.kind === 'some done') continue
+      for (const other of stepsOf(one)) if (other !== step) add(by[other]!, step)
+    }
+  }
+  return by
 }
 
 function ready(condition: Condition, words: number): (done: StepSet) => boolean {

@@ -1,6 +1,7 @@
 import { groupByEach } from '../../base/group-by.ts'
 import type { Place } from '../../base/place.ts'
 import type { AssemblyOrder, AssemblyPlan, Step } from '../../model/assembly.ts'
+import { touched } from '../assembly/touched.ts'
 import { type Ground, nobody, readyFor, readyWhole, stepKey } from './ground.ts'
 
 /** Steps of every subassembly and of the device, one set per instance. */
@@ -131,11 +132,6 @@ function linkOrder(
         ground.build.link(from, to, 'assembly', constraint.at ?? plan.at)
     }
   }
-}
-
-/** Bodies and parts a step lays hands on. */
-function touched(step: Step): ReadonlySet<string> {
-  return new Set([step.put?.part, step.into?.body, step.onto?.body].filter((part) => part !== undefined))
 }
 
 /**

@@ -2883,6 +2883,10 @@ export interface StepSource {
    */
   before_last_of?: string | string[]
   /**
+   * What is put here only lies there, and would fall out, until these steps fasten it: nothing turns the work over in between.
+   */
+  loose_until?: string | string[]
+  /**
    * Must start at most this long after the step written just before it (elapsed time).
    */
   within?: string | number

@@ -4515,6 +4515,7 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
    "after",
    "before",
    "before_last_of",
+   "loose_until",
    "within",
    "fails",
    "rework",
@@ -4849,6 +4850,19 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   "example": "[base.bottom]"
  },
  "#/$defs/step/properties/before_last_of/items": {
+  "type": [
+   "string"
+  ]
+ },
+ "#/$defs/step/properties/loose_until": {
+  "type": [
+   "string",
+   "array"
+  ],
+  "title": "Loose until",
+  "example": "[fit cover]"
+ },
+ "#/$defs/step/properties/loose_until/items": {
   "type": [
    "string"
   ]

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { assemblySheet } from '../../../src/report/assembly-sheet.ts'
+import { stepRows } from '../../../src/report/step-rows.ts'
 import { benchText, benchTold } from './bench-told.ts'
 import { cellsOf, heldBy } from './evaluate.ts'
 
@@ -51,16 +52,40 @@ describe('the Assembly sheet', () => {
     expect(said.filter((cells) => cells[1]! === 'Mind, tube: do not squeeze')).toHaveLength(1)
   })
 
-  it('marks points of no return in words: glue, a heavy press, the last open side', () => {
-    const behind = (place: number) => said[place + 1]![1]!
-    expect(behind(action('Glue ring'))).toContain('once glued')
-    expect(behind(action('Press cover'))).toContain('base has no open side after this')
-    expect(behind(action('Press cover'))).toContain('heavy press')
+  it('warns of points of no return before they are passed: glue, a heavy press, the last open side', () => {
+    const above = (place: number) => said[place - 1]![1]!
+    expect(above(action('Glue ring'))).toContain('once glued')
+    expect(above(action('Press cover'))).toContain('base has no open side after this')
+    expect(above(action('Press cover'))).toContain('heavy press')
   })
 
   it('marks an assumed time and says what a failed test costs', () => {
     expect(said[action('Press cover')]![4]).toBe('5 min (assumed)')
-    expect(said[action('Test: turns')]![2]).toContain('Fails about 20 times in 100: then 15 min of rework')
+    const failing = said.find((cells) => cells[1]!.startsWith('If it fails'))!
+    // 20 in 100 fail: 0.2 / 0.8 = 0.25 failures for each test, each of 15 min of rework and 10 min of test: 6.25 min.
+    expect(failing[1]).toBe(
+      'If it fails (about 20 times in 100): 15 min of rework, then test again; 6 min more on average.',
+    )
+  })
+
+  it('leaves a place for a picture only where there is one', () => {
+    const { assembly } = told.results.project
+    const stand = {
+      ...{
+        step: assembly!.steps[0]!,
+        number: 1,
+        before: null,
+        planned: '',
+        pieces: 2,
+        cautions: [],
+        back: null,
+      },
+      ...{ inspection: [], join: null },
+    }
+    const pictured = (picture: string | null) =>
+      stepRows({ ...stand, picture }).flatMap(({ cells }) => cells.flatMap((cell) => cell.picture ?? []))
+    expect(pictured('step/1')).toEqual(['step/1'])
+    expect(pictured(null)).toEqual([])
   })
 
   it('leaves a place for a measured value of each device at a check', () => {

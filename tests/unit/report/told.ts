@@ -36,6 +36,7 @@ export function toldOf(project: Project, tasks: readonly PlanTask[] = []): Told 
       readyAt: new Map(),
       inspection: [],
       joins: [],
+      trialFits: [],
       chains: [],
       cautions: cautionsOf(project),
     },

@@ -52,6 +52,7 @@ function step(id: string, facts: Partial<Step> = {}): Step {
     after: [],
     before: [],
     beforeLastOf: [],
+    looseUntil: [],
     within: null,
     fails: null,
     rework: null,

@@ -53,6 +53,7 @@ export function step(id: string, facts: Partial<Step> = {}): Step {
     after: [],
     before: [],
     beforeLastOf: [],
+    looseUntil: [],
     within: null,
     fails: null,
     rework: null,

@@ -1,3 +1,4 @@
+import Fraction from 'fraction.js'
 import { describe, expect, test } from 'vitest'
 import { seededRandom } from '../../../../src/base/random.ts'
 import type { AssemblyPlan, Step } from '../../../../src/model/assembly.ts'
@@ -27,6 +28,7 @@ const forms = (of: AssemblyPlan) =>
     if (one.form === 'presence') return `${one.step} needs ${one.needs.join('|')}`
     if (one.form === 'before' || one.form === 'before last of')
       return `${one.step} ${one.form} ${one.of.join(' ')}`
+    if (one.form === 'not between') return `${one.step} not between ${one.from} ${one.until}`
     return `${one.step} ${one.form} ${one.body}`
   })
 const kept = (of: AssemblyPlan) =>
@@ -177,6 +179,55 @@ describe('the order of an assembly', () => {
   test('a step that names itself waits for itself', () => {
     expect(orderAssembly(plan([step('a', { before: [toStep('a')] })]), noProject).ring).toEqual(['a'])
   })
+})
+
+describe('what only lies in place', () => {
+  const loose = { ...put('ring'), ...into('cup'), looseUntil: [toStep('cap')] }
+  const cap = step('cap', { ...put('cap'), ...onto('cup'), turn: 'mouth up' })
+
+  test('is put before what fastens it, and nothing turns the work over in between', () => {
+    const of = plan([step('ring', { ...loose, turn: 'mouth up' }), step('foot', { turn: 'foot up' }), cap])
+    expect(forms(of)).toEqual(['ring before cap', 'foot not between ring cap'])
+    expect(orderAssembly(of, noProject)).toMatchObject({ order: ['ring', 'cap', 'foot'], feasibleOrders: 2n })
+    expect(whyDisordered(of, ['ring', 'foot', 'cap'])).toContain('while what `ring` put lies loose')
+    expect(whyDisordered(of, ['cap', 'ring', 'foot'])).toContain('against `loose_until`')
+  })
+
+  test('lies as what fastens it says where it is silent itself, and steps that say nothing turn nothing over', () => {
+    const of = plan([
+      step('ring', loose),
+      step('wipe', { action: 'wipe' }),
+      step('pin', { turn: 'Mouth up ' }),
+      step('foot', { from: 'below' }),
+      cap,
+    ])
+    expect(forms(of)).toEqual(['ring before cap', 'foot not between ring cap'])
+  })
+
+  test('cannot be fastened after the work must be turned over for it', () => {
+    const foot = step('foot', {
+      turn: 'foot up',
+      after: [waiting(toStep('ring'))],
+      before: [toStep('cap')],
+    })
+    const of = plan([step('ring', { ...loose, turn: 'mouth up' }), foot, cap])
+    const { order, conflict, smallest } = orderAssembly(of, noProject)
+    expect([order, smallest]).toEqual([null, true])
+    expect(conflict.map(({ why }) => why).sort()).toEqual(['after', 'before', 'loose_until'])
+  })
+})
+
+test('nothing that cures for longer than a step may wait comes between it and the step it follows', () => {
+  const cure = { cure: { ...step('x').time, mean: new Fraction(7200) } }
+  const of = plan([
+    step('wipe', { action: 'wipe', ...onto('base') }),
+    step('glue plate', { ...put('plate'), ...onto('base'), within: 30 }),
+    step('glue foot', { ...put('foot'), ...onto('base'), ...cure }),
+    step('glue lid', { ...put('lid'), ...onto('box'), ...cure }),
+  ])
+  expect(forms(of)).toEqual(['wipe before glue plate', 'glue foot not between wipe glue plate'])
+  expect(orderAssembly(of, noProject).feasibleOrders).toBe(8n)
+  expect(whyDisordered(of, ['wipe', 'glue foot', 'glue plate', 'glue lid'])).toContain('within 30 min')
 })
 
 describe('plans at random agree with the proof of orders, which shares no code with the planner', () => {

@@ -64,3 +64,55 @@ describe('a step with a cure', () => {
     expect(results!.network.links.filter(({ why }) => why === 'cure').length).toBeLessThan(30)
   })
 })
+
+const twoLevels = `
+device: {name: Slide, currency: EUR, start: 2026-02-02}
+people:
+  ana: {hours: {daily: "18:00-22:00"}}
+vendors:
+  near: {transit: 0 wd}
+  far: {transit: 10 wd}
+parts:
+  frame: {kind: bought, offers: [{vendor: near, price: 3, lead: 0 wd}]}
+  carriage: {kind: bought, offers: [{vendor: near, price: 3, lead: 0 wd}]}
+  bush: {kind: bought, offers: [{vendor: near, price: 3, lead: 0 wd}]}
+  motor: {kind: bought, offers: [{vendor: far, price: 3, lead: 0 wd}]}
+  unit:
+    kind: assembly
+    steps:
+      - {name: press bush, put: bush, on: carriage, by: press, time: 10 min}
+assembly:
+  ground: frame
+  steps:
+    - {name: fit motor, put: motor, on: frame, by: screw, time: 10 min}
+    - {name: fit unit, put: unit, on: frame, by: screw, after: [fit motor], time: 10 min}
+`
+
+describe('a subassembly', () => {
+  it('goes together once its own parts are here, before the late part of the device is', () => {
+    const { results } = plan('-', { stdin: twoLevels })
+    const at = (id: string) => results!.schedule.tasks.get(id)!
+    const [press, motor, unit] = [
+      at('unit / press bush'),
+      at('assembly / fit motor'),
+      at('assembly / fit unit'),
+    ]
+    const motorHere = results!.readyAt.get('motor')!
+    expect(press.finish).toBeLessThan(motorHere)
+    expect(motor.start).toBeGreaterThanOrEqual(motorHere)
+    expect(unit.start).toBeGreaterThanOrEqual(motor.finish)
+  })
+})
+
+describe('a step', () => {
+  it('waits for the parts it puts and for the work it needs', () => {
+    const text = twoLevels
+      .replace('parts:', 'work:\n  firmware: {time: 6 h}\nparts:')
+      .replace('after: [fit motor],', 'needs: [firmware],')
+    const { results } = plan('-', { stdin: text })
+    const at = (id: string) => results!.schedule.tasks.get(id)!
+    const before = results!.network.links.filter(({ to }) => to === 'assembly / fit unit')
+    expect(new Set(before.map(({ why }) => why))).toEqual(new Set(['part', 'needs']))
+    for (const { from, to } of before) expect(at(from).finish).toBeLessThanOrEqual(at(to).start)
+  })
+})
