@@ -1,4 +1,5 @@
 import { type Day, dayOf, type Instant, instantOf } from '../../base/clock.ts'
+import { groupBy } from '../../base/group-by.ts'
 import { listSpans } from '../../base/spans.ts'
 import type { AssemblyOrder, AssemblyPlan, Step } from '../../model/assembly.ts'
 import { plansAsBuilt } from '../../model/assembly-plans.ts'
@@ -21,6 +22,16 @@ export interface Tryable {
   readonly readyAt: ReadonlyMap<string, Instant>
 }
 
+/** The same, with the tasks of the first of each batch at hand, by assembly; `null` is the device. */
+interface Trying extends Tryable {
+  readonly firsts: ReadonlyMap<string | null, readonly PlanTask[]>
+}
+
+function firstsOf({ tasks }: TaskNetwork): Trying['firsts'] {
+  const own = tasks.filter((task) => task.subject.step !== null && isFirst(task))
+  return groupBy(own, ({ subject }) => subject.assembly)
+}
+
 /** Fewest steps that are worth a trial. Source: common practice, no source. */
 const fewest = 2
 /** What is done for good so many days later needs no trial. Source: common practice, no source. */
@@ -30,7 +41,8 @@ const soonDays = 2
  * Days on which a trial fit is worth while, at most two: the first on which something can be found out, and the first
  * of the longest stretch. Tried is what the plan does on a later day, on what is really done by then.
  */
-export function trialFits(plan: Tryable): readonly TrialFit[] {
+export function trialFits(given: Tryable): readonly TrialFit[] {
+  const plan: Trying = { ...given, firsts: firstsOf(given.network) }
   const freedom = freedomOf(plan)
   const all = evenings(plan).flatMap((at) => {
     const fit = trialFit(plan, at, freedom(at))
@@ -65,7 +77,7 @@ function isUseful({ legs, chains }: TrialFit): boolean {
 }
 
 /** What can be tried at an instant, from what is here by then, of what is done on a later day; `null`: nothing. */
-function trialFit(plan: Tryable, at: Instant, isFree: (task: string) => boolean): TrialFit | null {
+function trialFit(plan: Trying, at: Instant, isFree: (task: string) => boolean): TrialFit | null {
   const day = dayOf(at)
   const tried = new Set<string>()
   const legs: TrialLeg[] = []
@@ -109,16 +121,12 @@ function freedomOf({ network, schedule }: Tryable): Freedom {
 
 /** Whether only hands are missing for a step of the first of a batch. */
 function doable(
-  { network }: Tryable,
+  { firsts }: Trying,
   { of }: AssemblyPlan,
   isFree: (task: string) => boolean,
 ): OnHand['couldBeDone'] {
   const free = new Set(
-    network.tasks.flatMap((task) => {
-      const { subject, id } = task
-      const own = subject.step !== null && subject.assembly === of && isFirst(task)
-      return own && isFree(id) ? [subject.step] : []
-    }),
+    (firsts.get(of) ?? []).flatMap(({ subject, id }) => (isFree(id) ? [subject.step!] : [])),
   )
   return ({ id }) => free.has(id)
 }
@@ -127,18 +135,16 @@ const isFirst = ({ subject }: PlanTask): boolean => (subject.device ?? subject.l
 
 /** How the first of a batch stands: what is done and cured at an instant, and what is done on that day or soon after. */
 function standing(
-  { network, schedule }: Tryable,
+  { firsts, schedule }: Trying,
   { of }: AssemblyPlan,
   day: Day,
   at: Instant,
 ): OnHand['stands'] {
   const times = new Map<string, { start: Instant; finish: Instant }>()
-  for (const { id, subject } of network.tasks) {
-    if (subject.step === null || subject.assembly !== of || (subject.device ?? subject.lot ?? 0) !== 0)
-      continue
+  for (const { id, subject } of firsts.get(of) ?? []) {
     const { start, finish } = schedule.tasks.get(id)!
-    const known = times.get(subject.step) ?? { start, finish }
-    times.set(subject.step, {
+    const known = times.get(subject.step!) ?? { start, finish }
+    times.set(subject.step!, {
       start: Math.min(known.start, start),
       finish: Math.max(known.finish, finish),
     })
@@ -151,7 +157,7 @@ function standing(
 }
 
 function onHand(
-  plan: Tryable,
+  plan: Trying,
   day: Day,
   at: Instant,
   tried: ReadonlySet<string>,
@@ -173,7 +179,7 @@ function onHand(
 }
 
 /** Whether the first of a part of kind assembly is put together, with its tests. */
-function firstIsBuilt(plan: Tryable, part: string, day: Day, at: Instant): boolean {
+function firstIsBuilt(plan: Trying, part: string, day: Day, at: Instant): boolean {
   const way = plan.project.parts.get(part)?.way
   if (way?.kind !== 'assembly') return false
   const stands = standing(plan, way.plan, day, at)

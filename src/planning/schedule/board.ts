@@ -1,5 +1,5 @@
 /** The board on which tasks are put: times so far, and what is taken of every resource. */
-import type { Instant } from '../../base/clock.ts'
+import type { Instant, Minutes } from '../../base/clock.ts'
 import { firstClosingAfter } from '../../base/spans.ts'
 import type { Demand, Network } from './network.ts'
 import { Occupation } from './occupation.ts'
@@ -23,6 +23,10 @@ export interface Board {
   readonly best: Run
   /** The resource that last kept a task back. */
   barrier: number
+  /** By calendar and resource: the shortest first piece asked for. */
+  readonly shortest: Int32Array
+  /** By calendar and resource, of windows found full: the number of the next that may not be; 0: not known. */
+  readonly beyond: (Int32Array | null)[]
 }
 
 /** An empty board. */
@@ -39,12 +43,15 @@ export function boardOf(network: Network): Board {
     run: emptyRun(),
     best: emptyRun(),
     barrier: -1,
+    shortest: new Int32Array(problem.calendars.length * problem.resources.length).fill(never),
+    beyond: Array.from({ length: problem.calendars.length * problem.resources.length }, () => null),
   }
 }
 
 /** Takes everything off the board; `unknown` is what the times say while not known. */
 export function wipe(board: Board, unknown: Instant): void {
   for (const occupation of board.taken) occupation.clear()
+  forgetFull(board)
   board.times.start.fill(unknown)
   board.times.finish.fill(unknown)
   board.mode.fill(0)
@@ -102,18 +109,64 @@ export function freeAt(board: Board, task: number, mode: number, run: Run): Inst
 }
 
 /**
+ * The first instant at or after `at` that lies in no full window of the calendar: one in which nothing of a resource is
+ * free as long as the shortest piece takes that was asked for so far. What was found full is passed over at once from
+ * then on, until something is given back.
+ */
+function afterFull(board: Board, calendar: number, resource: number, at: Instant, piece: Minutes): Instant {
+  const { spans } = board.network.problem.calendars[calendar]!
+  const place = calendar * board.taken.length + resource
+  board.beyond[place] ??= new Int32Array(spans.length >> 1)
+  const beyond = board.beyond[place]!
+  if (piece < board.shortest[place]!) {
+    board.shortest[place] = piece
+    beyond.fill(0)
+  }
+  const least = board.shortest[place]!
+  const first = firstClosingAfter(spans, at)
+  let k = first
+  while (k < beyond.length) {
+    if (beyond[k]! === 0 && !board.taken[resource]!.isFull(spans[2 * k]!, spans[2 * k + 1]!, least)) break
+    k = Math.max(k + 1, beyond[k]!)
+  }
+  if (k === first) return at
+  for (let j = first; j < k; ) {
+    const next = Math.max(j + 1, beyond[j]!)
+    beyond[j] = k
+    j = next
+  }
+  return k < beyond.length ? spans[2 * k]! : never
+}
+
+/** Forgets what was found full: something of it may be free again. */
+function forgetFull(board: Board): void {
+  for (const beyond of board.beyond) beyond?.fill(0)
+}
+
+/** Where a search for a run may begin: whatever takes time takes its resources from its first minute on. */
+function searchFrom(board: Board, task: number, mode: number, at: Instant): Instant {
+  const clock = board.network.clocks[task]![mode]!
+  const { calendar } = clock.mode
+  if (calendar === null || clock.duration === 0 || clock.mode.timetable) return at
+  let from = at
+  for (const { resource } of board.network.demands[task]![mode]!)
+    from = Math.max(from, afterFull(board, calendar, resource, from, clock.first))
+  return from
+}
+
+/**
  * The earliest run of a task in one mode within the bounds that finds calendar, resources and the holds it begins free;
  * the answer is in `board.run`. Gives: false where there is none up to the horizon.
  */
 export function fitEarliest(board: Board, task: number, mode: number, bounds: Bounds): boolean {
   const { network, run } = board
   const clock = network.clocks[task]![mode]!
-  let at = bounds.start
+  let at = searchFrom(board, task, mode, bounds.start)
   while (runAfter(clock, at, bounds.finish, run) && run.finish <= network.problem.horizon) {
     const next = freeAt(board, task, mode, run)
     if (next === -never) return true
     if (next >= never) return false
-    at = next
+    at = searchFrom(board, task, mode, next)
   }
   return false
 }
@@ -149,6 +202,7 @@ export function copyRun(from: Run, to: Run): void {
 
 /** Takes what a mode needs during a run; `sign` -1 gives it back. */
 export function takeNeeds(board: Board, task: number, mode: number, run: Run, sign: 1 | -1): void {
+  if (sign < 0) forgetFull(board)
   for (const { resource, span, working } of board.network.demands[task]![mode]!) {
     board.taken[resource]!.take(run.start, run.finish, sign * span)
     if (working === span) continue

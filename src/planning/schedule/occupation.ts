@@ -1,5 +1,5 @@
 /** How much of one resource is taken over time. */
-import type { Instant } from '../../base/clock.ts'
+import type { Instant, Minutes } from '../../base/clock.ts'
 import { never } from './work-time.ts'
 
 /**
@@ -76,6 +76,17 @@ export class Occupation {
     for (let k = first; k < last; k++) this.#levels[k]! += amount
     this.#join(last)
     this.#join(first)
+  }
+
+  /** Whether within `[open, close)` nothing is free for as long as `least`, 1 or more. */
+  isFull(open: Instant, close: Instant, least: Minutes): boolean {
+    let from = open
+    for (let k = this.#step(open); k < this.#count && this.#times[k]! < close; k++) {
+      if (this.#levels[k]! < this.#capacity) continue
+      if (this.#times[k]! - from >= least) return false
+      from = k + 1 < this.#count ? this.#times[k + 1]! : close
+    }
+    return close - from < least
   }
 
   /** Where the last stretch within `[open, close)` that leaves less than `amount` free ends; `-never` where all is free. */

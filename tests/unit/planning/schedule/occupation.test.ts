@@ -41,3 +41,30 @@ it('use and free stretches agree with a count minute by minute, also after givin
     ),
   )
 })
+
+it('a window is full where no minutes in a row as long as asked are free in it', () => {
+  fc.assert(
+    fc.property(
+      fc.array(piece, { maxLength: 25 }),
+      fc.nat(60),
+      fc.integer({ min: 1, max: 30 }),
+      fc.integer({ min: 1, max: 12 }),
+      (pieces, open, length, least) => {
+        const occupation = new Occupation(2)
+        const minutes = new Array<number>(100).fill(0)
+        for (const take of pieces) {
+          occupation.take(take.open, take.open + take.length, 1)
+          for (let t = take.open; t < take.open + take.length; t++) minutes[t]! += 1
+        }
+        const free = minutes.map((used) => (used < 2 ? 'o' : '.')).join('')
+        const longest = Math.max(
+          ...free
+            .slice(open, open + length)
+            .split('.')
+            .map((run) => run.length),
+        )
+        expect(occupation.isFull(open, open + length, least)).toBe(longest < least)
+      },
+    ),
+  )
+})
