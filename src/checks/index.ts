@@ -4,6 +4,7 @@ import { assemblyOpenings } from './assembly-openings.ts'
 import { assemblyShutsNothingOut } from './assembly-shuts-nothing-out.ts'
 import type { ModelCheck, NetworkCheck, ResultCheck } from './check.ts'
 import { circularWaits } from './circular-waits.ts'
+import { differsFromMeshes } from './differs-from-meshes.ts'
 import { dimensionChains } from './dimension-chains.ts'
 import { eatenSessions } from './eaten-sessions.ts'
 import { featuresUnread } from './features-unread.ts'
@@ -52,6 +53,7 @@ const assemblyOrders: NetworkCheck = ({ orders }, report) => {
 /** Checks of the work laid out, before it is placed in time. */
 export const networkChecks: readonly NetworkCheck[] = [
   assemblyOrders,
+  differsFromMeshes,
   circularWaits,
   materialToGet,
   ownStock,

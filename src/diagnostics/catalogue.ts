@@ -6,6 +6,7 @@ import { dep } from './catalogue/dep.ts'
 import { fit } from './catalogue/fit.ts'
 import { lim } from './catalogue/lim.ts'
 import { log } from './catalogue/log.ts'
+import { msh } from './catalogue/msh.ts'
 import { prc } from './catalogue/prc.ts'
 import { prcBoard } from './catalogue/prc-board.ts'
 import { prcCutting } from './catalogue/prc-cutting.ts'
@@ -35,6 +36,7 @@ export const messages: Messages = {
   prcBoard,
   fit,
   asm,
+  msh,
   cal,
   buy,
   lim,
@@ -57,6 +59,7 @@ interface Messages {
   readonly prcBoard: typeof prcBoard
   readonly fit: typeof fit
   readonly asm: typeof asm
+  readonly msh: typeof msh
   readonly cal: typeof cal
   readonly buy: typeof buy
   readonly lim: typeof lim

@@ -64,6 +64,8 @@ export interface Step extends Labour {
   readonly locker: boolean
   readonly fasteners: readonly Count[]
   readonly from: string | null
+  /** How much what is put bends on its way in from `from`; `null`: it does not. */
+  readonly gives: Quantity | null
   readonly turn: string | null
   readonly tool: NamedTool | null
   readonly fixture: string | null
@@ -155,6 +157,8 @@ export type Why =
   | 'reaches'
   | 'needs'
   | 'within'
+  /** The meshes of the parts. */
+  | 'model'
 
 /** A statement that holds nothing back, because no step shuts the opening. */
 export interface VoidRule {
@@ -188,6 +192,8 @@ export interface AssemblyOrder {
   /** Whether no constraint of `conflict` can be spared: without any one of them the rest can hold together. */
   readonly minimal: boolean
   readonly void: readonly VoidRule[]
+  /** What meshes asked and typed statements leave no room for. */
+  readonly setAside: readonly OrderConstraint[]
   /** Whether all states that matter were searched: `order` is the best by the criteria, or the conflict is certain. */
   readonly proved: boolean
   readonly turns: number

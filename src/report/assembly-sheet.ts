@@ -8,6 +8,7 @@ import { line, sayMinutes, text } from './make-cells.ts'
 import { noWayBack } from './no-way-back.ts'
 import { type Planned, plannedFor, sayDays, sayEach } from './planned-days.ts'
 import { blockTitle } from './route-sheet-head.ts'
+import { sayMeshes } from './say-meshes.ts'
 import { sayCount } from './say-time.ts'
 import type { SheetMaker, Told } from './sheets.ts'
 import { boxColumns, mostBoxes, stepRows } from './step-rows.ts'
@@ -176,6 +177,7 @@ function headRows(results: Results, list: Checklist, wide: number): readonly Row
     ...fact('Fixtures', fixtures.join(', '), wide),
     ...fact('Time', `${sayMinutes(handwork)} for all, without cures`, wide),
     ...fact('Order', sayOrder(list.order), wide),
+    ...fact('From meshes', sayMeshes(results, plan.of), wide),
     ...cautionRows(whole, cautions.deferLine, wide),
     ...(whole.length === 0 ? [line(cautions.deferLine, wide, 'note')] : []),
   ]

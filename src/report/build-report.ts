@@ -2,6 +2,7 @@ import type Fraction from 'fraction.js'
 import { dayOf, formatDay, formatInstant, type Instant } from '../base/clock.ts'
 import { type Cents, decimal } from '../base/money.ts'
 import { exactText, toDecimals } from '../base/rounding.ts'
+import type { AssemblyOrder } from '../model/assembly.ts'
 import { plansAsBuilt } from '../model/assembly-plans.ts'
 import type { Cause, Share, Total } from '../model/money.ts'
 import type { Results } from '../model/results.ts'
@@ -264,7 +265,7 @@ function tasksOf(results: Results): readonly ReportTask[] {
   })
 }
 
-function assemblyOf({ project, orders, joins }: Results): readonly ReportAssembly[] {
+function assemblyOf({ project, orders, joins, meshes }: Results): readonly ReportAssembly[] {
   return plansAsBuilt(project).flatMap((plan) => {
     const order = orders.get(plan.of ?? '')
     if (!order?.order) return []
@@ -275,6 +276,7 @@ function assemblyOf({ project, orders, joins }: Results): readonly ReportAssembl
         proved: order.proved,
         turns: order.turns,
         toolChanges: order.toolChanges,
+        meshes: askedByMeshes(meshes, order),
         steps: order.order.map((id) => ({
           step: id,
           put: steps.get(id)!.put?.part ?? null,
@@ -285,6 +287,13 @@ function assemblyOf({ project, orders, joins }: Results): readonly ReportAssembl
       },
     ]
   })
+}
+
+function askedByMeshes(meshes: Results['meshes'], order: AssemblyOrder): ReportAssembly['meshes'] {
+  const plan = meshes?.plans.get(order.of ?? '')
+  if (!plan || plan.moves.length === 0) return null
+  const demands = order.constraints.filter(({ why }) => why === 'model').length
+  return { demands, setAside: order.setAside.length, typedAlone: plan.typedAlone }
 }
 
 function plain({ value }: Cell): string | number | null {

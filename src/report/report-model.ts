@@ -208,6 +208,13 @@ export interface ReportAssembly {
   readonly proved: boolean
   readonly turns: number
   readonly toolChanges: number
+  /** What meshes in assembled place asked of the order; `null`: none of its parts stands there. */
+  readonly meshes: {
+    readonly demands: number
+    readonly setAside: number
+    /** Steps whose place rests on typed facts alone. */
+    readonly typedAlone: readonly string[]
+  } | null
   readonly steps: readonly {
     readonly step: string
     readonly put: string | null

@@ -1,4 +1,4 @@
-export type { Effort } from './best-order.ts'
+export { type Effort, usualEffort } from './best-order.ts'
 export { orderConstraints } from './constraints.ts'
 export { countOrders } from './count-orders.ts'
 export { orderAssembly } from './order-assembly.ts'

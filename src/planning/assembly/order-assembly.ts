@@ -5,6 +5,7 @@ import { benchPlan } from './bench-plan.ts'
 import { bestOrder, type Effort, usualEffort } from './best-order.ts'
 import { orderConstraints } from './constraints.ts'
 import { findConflict } from './find-conflict.ts'
+import { keepAsked } from './keep-asked.ts'
 import { type Rule, ruleBook } from './rules.ts'
 import { ruleCompiler } from './rules-of.ts'
 import { settledLinks } from './settled-links.ts'
@@ -14,19 +15,23 @@ const conflictEffort = 20_000
 
 /**
  * The order in which one assembly goes together: the least by turnings over, then tool changes, then tests early,
- * then as written; or the statements that cannot hold together.
+ * then as written; or the statements that cannot hold together. `asked`: what the meshes ask; typed statements win, and
+ * what they leave no room for is set aside.
  */
 export function orderAssembly(
   plan: AssemblyPlan,
   _project: Project,
   effort: Effort = usualEffort,
+  asked: readonly OrderConstraint[] = [],
 ): AssemblyOrder {
-  const { constraints, void: without } = orderConstraints(plan)
+  const { constraints: typed, void: without } = orderConstraints(plan)
   const compile = ruleCompiler(benchPlan(plan))
+  const { kept, setAside } = keepAsked(plan.steps.length, typed, asked, compile)
+  const constraints = [...typed, ...kept]
   const statements = constraints.map(compile)
   const book = ruleBook(plan.steps.length, statements.flat())
   const price = pricer(plan.steps.map(benchStep))
-  const common = { of: plan.of, at: plan.at, constraints, void: without }
+  const common = { of: plan.of, at: plan.at, constraints, void: without, setAside }
   const best = bestOrder(book, price, effort)
   if (best) {
     const { turns, toolChanges } = price.apart(best.cost)

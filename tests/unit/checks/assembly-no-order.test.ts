@@ -14,6 +14,7 @@ const given: AssemblyOrder = {
   ring: null,
   minimal: false,
   void: [],
+  setAside: [],
   proved: false,
   turns: 0,
   toolChanges: 0,
