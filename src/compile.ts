@@ -10,6 +10,8 @@ import { collect, inOrder } from './diagnostics/collector.ts'
 import type { Diagnostic, Report } from './diagnostics/message.ts'
 import type { AssemblyOrder } from './model/assembly.ts'
 import { assemblyPlans } from './model/assembly-plans.ts'
+import type { FromMeshes } from './model/from-meshes.ts'
+import type { Pictures } from './model/pictures.ts'
 import type { Project } from './model/project.ts'
 import type { Purchase } from './model/purchase.ts'
 import type { Results } from './model/results.ts'
@@ -21,8 +23,10 @@ import { planPurchase } from './planning/buying/index.ts'
 import { cautionsOf } from './planning/cautions/cautions-of.ts'
 import { addUpChains } from './planning/chains/add-up-chains.ts'
 import { computeMoney } from './planning/cost/index.ts'
+import { studyMeshes, withFindings } from './planning/from-meshes/index.ts'
 import { inspectionLines } from './planning/inspection/inspection-lines.ts'
 import { planJoins } from './planning/joins/plan-joins.ts'
+import { drawPictures } from './planning/pictures/draw-pictures.ts'
 import { sampleProject, samplesFor } from './planning/risk/index.ts'
 import { buildNetwork } from './planning/tasks/build-network.ts'
 import { effortFor } from './planning/timing/effort-for.ts'
@@ -38,6 +42,7 @@ import type { ReportModel } from './report/report-model.ts'
 import type { ReportRepair } from './report/report-repair.ts'
 import { resolveProject } from './resolve/resolve-project.ts'
 import { type LoadOptions, loadSource, type Source } from './source/load.ts'
+import { whyBlocked } from './verify/why-blocked.ts'
 import { whyDisordered } from './verify/why-disordered.ts'
 import { whyInfeasible } from './verify/why-infeasible.ts'
 import { whyUnbalanced } from './verify/why-unbalanced.ts'
@@ -72,6 +77,7 @@ interface Laid {
   readonly project: Project
   readonly purchase: Purchase
   readonly orders: ReadonlyMap<string, AssemblyOrder>
+  readonly meshes: FromMeshes | null
   readonly network: TaskNetwork
 }
 
@@ -139,23 +145,43 @@ const notLaidOut: readonly string[] = [buy.unknownCurrency.code, dep.partInItsel
 /** Rings are told in the same run as what is at fault elsewhere; what a fault left out can only hide a ring, not make one. */
 function ringsBesides({ made, diagnostics }: Stage<Project>): readonly Diagnostic[] {
   if (diagnostics.some(({ code }) => notLaidOut.includes(code))) return []
-  return stage((report) => circularWaits({ ...laidOut(made, uncounted), ...unjudged }, report)).diagnostics
+  const bare = { ...made, meshes: [] }
+  return stage((report) => circularWaits({ ...laidOut(bare, uncounted), ...unjudged }, report)).diagnostics
 }
 
 /** Orders are counted for a plan that is told, not for a check. */
 const uncounted: Effort = { ...usualEffort, counted: 0 }
 
+/** Lays the work out; where what the meshes ask makes steps wait in a ring with other work, typed facts win over all of it. */
 function laidOut(project: Project, ordering: Effort): Laid {
+  const studied = studyMeshes(project)
+  const laid = laidOutBy(project, ordering, studied, true)
+  if (!studied) return laid
+  const ring = stage((report) => circularWaits({ ...laid, ...unjudged }, report)).diagnostics.length > 0
+  return ring ? laidOutBy(project, ordering, studied, false) : laid
+}
+
+function laidOutBy(
+  project: Project,
+  ordering: Effort,
+  studied: ReturnType<typeof studyMeshes>,
+  heeded: boolean,
+): Laid {
   const purchase = planPurchase(project)
   const orders = new Map(
-    assemblyPlans(project).map((plan) => [plan.of ?? '', orderAssembly(plan, project, ordering)]),
+    assemblyPlans(project).map((plan) => {
+      const asked = studied?.plans.get(plan.of ?? '')?.constraints ?? []
+      const order = orderAssembly(plan, project, ordering, heeded ? asked : [])
+      return [plan.of ?? '', heeded ? order : { ...order, setAside: asked }] as const
+    }),
   )
-  return { project, purchase, orders, network: buildNetwork(project, purchase, orders) }
+  const meshes = studied ? withFindings(project, studied, orders) : null
+  return { project, purchase, orders, meshes, network: buildNetwork(project, purchase, orders) }
 }
 
 function planStage(laid: Laid, options: CompileOptions): Stage<Results | null> {
   return stage((report) => {
-    const { project, purchase, orders, network } = laid
+    const { project, purchase, orders, meshes, network } = laid
     const schedule = scheduleNetwork(project, network, {
       effort: options.effort ?? effortFor(network.tasks.length),
       seed: options.seed ?? 1,
@@ -174,6 +200,7 @@ function planStage(laid: Laid, options: CompileOptions): Stage<Results | null> {
       project,
       purchase,
       orders,
+      meshes,
       network,
       schedule,
       money: computeMoney(project, purchase, network),
@@ -194,12 +221,14 @@ function planStage(laid: Laid, options: CompileOptions): Stage<Results | null> {
 
 /** What was planned is proved again from the rules; a broken rule is a fault in fettle, never a diagnostic. */
 function proveOrFail(results: Results): void {
-  const { project, purchase, network, schedule, money, orders } = results
+  const { project, purchase, network, schedule, money, orders, meshes } = results
   const orderly = assemblyPlans(project).map((plan) =>
     whyDisordered(plan, orders.get(plan.of ?? '')?.order ?? []),
   )
+  const free = [...(meshes?.plans ?? [])].map(([of, plan]) => whyBlocked(plan, orders.get(of)!))
   const fault = [
     ...orderly,
+    ...free,
     whyInfeasible(project, network, schedule),
     whyUnbalanced(project, purchase, money),
   ].find((why) => why !== null)
@@ -277,4 +306,19 @@ export function planReport(file: string, options: CompileOptions = {}): PlanRepo
   const told = { results: planned.results, findings: planned.diagnostics, fettle: version }
   const workbook = buildWorkbook(told)
   return { ...planned, report: buildReport(told, workbook.sheets), workbook }
+}
+
+/** A checked project with line drawings of its steps. */
+export interface Drawn extends Checked {
+  /** `null` where there is an error, or fewer than two meshes stand in their assembled place. */
+  readonly pictures: Pictures | null
+}
+
+/** Checks a project and draws its steps from the meshes of its parts, in the order of assembly. */
+export function draw(file: string, options: CompileOptions & { readonly oneScale?: boolean } = {}): Drawn {
+  const { laid, ...checked } = upToLaid(file, options, uncounted)
+  const pictures = laid?.meshes
+    ? drawPictures(laid.project, laid.orders, laid.meshes, options.oneScale === true)
+    : null
+  return { ...checked, pictures }
 }

@@ -1,5 +1,6 @@
 import type { Report } from '../diagnostics/message.ts'
 import type { AssemblyOrder } from '../model/assembly.ts'
+import type { FromMeshes } from '../model/from-meshes.ts'
 import type { Join } from '../model/joins.ts'
 import type { Project } from '../model/project.ts'
 import type { Purchase } from '../model/purchase.ts'
@@ -17,6 +18,8 @@ export interface Laid {
   readonly purchase: Purchase
   /** Orders by assembly; `''` is the device. */
   readonly orders: ReadonlyMap<string, AssemblyOrder>
+  /** What meshes in assembled place say; `null`: fewer than two stand there. */
+  readonly meshes: FromMeshes | null
   readonly network: TaskNetwork
   readonly tooLong: readonly TooLong[]
   /** What meets in assembly steps. */

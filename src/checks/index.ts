@@ -6,6 +6,7 @@ import { assemblyShutsNothingOut } from './assembly-shuts-nothing-out.ts'
 import type { ModelCheck, NetworkCheck, ResultCheck } from './check.ts'
 import { circularWaits } from './circular-waits.ts'
 import { cureNotWaited } from './cure-not-waited.ts'
+import { differsFromMeshes } from './differs-from-meshes.ts'
 import { dimensionChains } from './dimension-chains.ts'
 import { eatenSessions } from './eaten-sessions.ts'
 import { fallsOut } from './falls-out.ts'
@@ -66,6 +67,7 @@ export const networkChecks: readonly NetworkCheck[] = [
   cureNotWaited,
   fallsOut,
   wornBehindHarm,
+  differsFromMeshes,
   circularWaits,
   materialToGet,
   ownStock,

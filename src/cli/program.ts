@@ -98,6 +98,21 @@ ${exitHelp}`,
       const { runApart } = await import('./commands/apart.ts')
       exit = runApart(file, part, options, terminal)
     })
+  shared(
+    program
+      .command('pictures')
+      .argument('<file>', 'project file, or - for standard input')
+      .description('draw every step whose parts have meshes, and the whole taken apart'),
+  )
+    .requiredOption('--out <folder>', 'folder for the pictures; it is made where there is none')
+    .option('--one-scale', 'draw all steps of an assembly at one scale, instead of each as large as it fits')
+    .option('--png', 'write each as PNG too (needs the optional package @resvg/resvg-js)')
+    .option('--force', 'write over files that fettle did not write or that were changed since')
+    .addHelpText('after', '\nExample:\n  fettle pictures device.yaml --out pictures\n')
+    .action(async (file: string, options) => {
+      const { runPictures } = await import('./commands/pictures.ts')
+      exit = runPictures(file, options, terminal)
+    })
   program
     .command('new')
     .argument('<folder>', 'folder to be made')

@@ -7,6 +7,7 @@ import { dep } from './catalogue/dep.ts'
 import { fit } from './catalogue/fit.ts'
 import { lim } from './catalogue/lim.ts'
 import { log } from './catalogue/log.ts'
+import { msh } from './catalogue/msh.ts'
 import { prc } from './catalogue/prc.ts'
 import { prcBoard } from './catalogue/prc-board.ts'
 import { prcCutting } from './catalogue/prc-cutting.ts'
@@ -37,6 +38,7 @@ export const messages: Messages = {
   fit,
   asm,
   asmDoubts,
+  msh,
   cal,
   buy,
   lim,
@@ -60,6 +62,7 @@ interface Messages {
   readonly fit: typeof fit
   readonly asm: typeof asm
   readonly asmDoubts: typeof asmDoubts
+  readonly msh: typeof msh
   readonly cal: typeof cal
   readonly buy: typeof buy
   readonly lim: typeof lim

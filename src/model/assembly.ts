@@ -64,6 +64,8 @@ export interface Step extends Labour {
   readonly locker: boolean
   readonly fasteners: readonly Count[]
   readonly from: string | null
+  /** How much what is put bends on its way in from `from`; `null`: it does not. */
+  readonly gives: Quantity | null
   readonly turn: string | null
   readonly tool: NamedTool | null
   readonly fixture: string | null
@@ -167,6 +169,8 @@ export type Why =
   | 'needs'
   | 'within'
   | 'loose_until'
+  /** The meshes of the parts. */
+  | 'model'
 
 /** A statement that holds nothing back, because no step shuts the opening. */
 export interface VoidRule {
@@ -202,6 +206,8 @@ export interface AssemblyOrder {
   /** Whether no fewer constraints than those of `conflict` are in conflict. */
   readonly smallest: boolean
   readonly void: readonly VoidRule[]
+  /** What meshes asked and typed statements leave no room for. */
+  readonly setAside: readonly OrderConstraint[]
   /** Whether no order has fewer turnings over, or as many and fewer tool changes; or the conflict is certain. */
   readonly proved: boolean
   /** Whether of all that have as few none has its tests earlier, or as early and is nearer to the order written. */

@@ -9,7 +9,7 @@ import type { Quantity } from '../base/quantity.ts'
 import type { ThreePoint } from '../base/three-point.ts'
 import type { AssemblyPlan } from './assembly.ts'
 import type { Cutting } from './cutting.ts'
-import type { MeshFacts } from './mesh.ts'
+import type { MeshFacts, PlacedMesh } from './mesh.ts'
 import type { Attrition, BoardMade, BoardPanel, ComponentGroup } from './placements.ts'
 import type { PrintPiece, PrintRun, PrintSaid } from './print.ts'
 
@@ -35,6 +35,8 @@ export interface Project {
   readonly chains: ReadonlyMap<string, Chain>
   /** How many of each part the device, the batch and the shelf ask for; every part has an entry. */
   readonly demand: ReadonlyMap<string, Demand>
+  /** Meshes of which it is said where they stand in the device, in the order of the source. */
+  readonly meshes: readonly PlacedMesh[]
 }
 
 /** Classes of general tolerances: fine, medium, coarse, very coarse. Source: ISO 2768-1. */

@@ -2,6 +2,7 @@ import type { Instant } from '../base/clock.ts'
 import type { Place } from '../base/place.ts'
 import type { AssemblyOrder } from './assembly.ts'
 import type { ChainResult } from './chains.ts'
+import type { FromMeshes } from './from-meshes.ts'
 import type { Join } from './joins.ts'
 import type { Money } from './money.ts'
 import type { Project } from './project.ts'
@@ -17,6 +18,8 @@ export interface Results {
   readonly purchase: Purchase
   /** Orders by assembly; `''` is the device. */
   readonly orders: ReadonlyMap<string, AssemblyOrder>
+  /** What meshes in assembled place say; `null`: fewer than two stand there. */
+  readonly meshes: FromMeshes | null
   readonly network: TaskNetwork
   readonly schedule: PlanSchedule
   readonly money: Money

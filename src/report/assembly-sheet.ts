@@ -8,6 +8,7 @@ import { line, sayMinutes, text } from './make-cells.ts'
 import { noWayBack } from './no-way-back.ts'
 import { type Planned, plannedFor, sayDays, sayEach } from './planned-days.ts'
 import { blockTitle } from './route-sheet-head.ts'
+import { sayMeshes } from './say-meshes.ts'
 import { sayOrder } from './say-order.ts'
 import { sayCount } from './say-time.ts'
 import { scheduledSteps, type TasksByStep } from './scheduled-steps.ts'
@@ -172,6 +173,7 @@ function headRows(results: Results, list: Checklist, wide: number): readonly Row
     ...fact('Fixtures', fixtures.join(', '), wide),
     ...fact('Time', `${sayMinutes(handwork)} for all, without cures`, wide),
     ...fact('Order', sayOrder(list.order, steps), wide),
+    ...fact('From meshes', sayMeshes(results, plan.of), wide),
     ...cautionRows(whole, cautions.deferLine, wide),
     ...(whole.length === 0 ? [line(cautions.deferLine, wide, 'note')] : []),
   ]

@@ -3,6 +3,7 @@ import { dayOf, formatDay, formatInstant, type Instant } from '../base/clock.ts'
 import { groupBy } from '../base/group-by.ts'
 import { type Cents, decimal } from '../base/money.ts'
 import { exactText, toDecimals } from '../base/rounding.ts'
+import type { AssemblyOrder } from '../model/assembly.ts'
 import { plansAsBuilt } from '../model/assembly-plans.ts'
 import type { Cause, Share, Total } from '../model/money.ts'
 import type { Results } from '../model/results.ts'
@@ -285,7 +286,7 @@ function tasksOf(results: Results): readonly ReportTask[] {
 }
 
 function assemblyOf(results: Results): readonly ReportAssembly[] {
-  const { project, orders, joins } = results
+  const { project, orders, joins, meshes } = results
   const about = tasksAbout(results)
   return plansAsBuilt(project).flatMap((plan) => {
     const order = orders.get(plan.of ?? '')
@@ -300,6 +301,7 @@ function assemblyOf(results: Results): readonly ReportAssembly[] {
         toolChanges: order.toolChanges,
         feasibleOrders: order.feasibleOrders?.toString() ?? null,
         says: sayOrder(order, steps),
+        meshes: askedByMeshes(meshes, order),
         steps: steps.map((step) => ({
           step: step.id,
           put: step.put?.part ?? null,
@@ -311,6 +313,13 @@ function assemblyOf(results: Results): readonly ReportAssembly[] {
       },
     ]
   })
+}
+
+function askedByMeshes(meshes: Results['meshes'], order: AssemblyOrder): ReportAssembly['meshes'] {
+  const plan = meshes?.plans.get(order.of ?? '')
+  if (!plan || plan.moves.length === 0) return null
+  const demands = order.constraints.filter(({ why }) => why === 'model').length
+  return { demands, setAside: order.setAside.length, typedAlone: plan.typedAlone }
 }
 
 function plain({ value }: Cell): string | number | null {

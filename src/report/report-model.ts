@@ -230,6 +230,13 @@ export interface ReportAssembly {
   readonly feasibleOrders: string | null
   /** How sure the order is, and how many there are, in words. */
   readonly says: string
+  /** What meshes in assembled place asked of the order; `null`: none of its parts stands there. */
+  readonly meshes: {
+    readonly demands: number
+    readonly setAside: number
+    /** Steps whose place rests on typed facts alone. */
+    readonly typedAlone: readonly string[]
+  } | null
   readonly steps: readonly {
     readonly step: string
     readonly put: string | null

@@ -159,6 +159,7 @@ function stepAt(
       [countAt(context.names, context.report, one) ?? []].flat(),
     ),
     from: words(field(step, 'from')),
+    gives: quantityAt(context, 'gives', field(step, 'gives'), 'length', 'above 0'),
     turn: words(field(step, 'turn')),
     tool,
     fixture: fixtureNamed(context, field(step, 'fixture')),

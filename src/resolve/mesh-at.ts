@@ -52,7 +52,8 @@ function factsOf(context: Context, spot: Spot<string>, mesh: Mesh): MeshFacts {
   }
 }
 
-function troublesOf({ seams, insideOut, closed, volumeMm3 }: MeshMeasure): readonly string[] {
+/** What keeps a mesh from being closed, in words; none where it is sound. */
+export function troublesOf({ seams, insideOut, closed, volumeMm3 }: MeshMeasure): readonly string[] {
   const count = (of: number, one: string, many: string) =>
     of === 0 ? [] : [`${of} ${of === 1 ? one : many}`]
   return [

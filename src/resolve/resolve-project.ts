@@ -32,6 +32,7 @@ import { collectNames, type NameKind } from './names.ts'
 import { knownCurrency } from './offers.ts'
 import { withMass } from './part-mass.ts'
 import { partAt, plateAt, reportPrintTimes, wayOf } from './parts.ts'
+import { placedMeshes } from './placed-meshes.ts'
 import { withPrints } from './printing/with-prints.ts'
 import { listed, moneyIn, quantityAt, threePointAt, words } from './reading.ts'
 import { aftersAt, targetsAt } from './targets.ts'
@@ -279,6 +280,7 @@ export function resolveProject(source: Source, report: Report, start: Day | null
     assembly,
     chains: chainsAt(context, source),
     demand,
+    meshes: placedMeshes(context, source, deviceSpot),
   }
   reportPrintTimes(context, source, printed)
   reportDemand(printed.parts, project.demand, context.names.suspected, new Set(bodiesOf(project)), report)

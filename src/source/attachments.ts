@@ -2,6 +2,7 @@ import { dirname, resolve } from 'node:path'
 import { src } from '../diagnostics/catalogue/src.ts'
 import type {
   ChoicePartSource,
+  DeviceSource,
   MachinedWaySource,
   PartSource,
   PlacementsSource,
@@ -25,17 +26,20 @@ const keys = ['model', 'placements'] as const
 type Naming = Pick<MachinedWaySource, 'model'> & { readonly placements?: string | PlacementsSource }
 
 /**
- * The files that parts name, by the name as written, each read once; whatever is wrong is reported where it is named.
+ * The files that parts and the device name, by the name as written, each read once; whatever is wrong is reported where it is named.
  * Needs: `path` is the absolute path of the project file, from whose folder names count.
  */
 export function readAttachments(
   parts: ReadonlyMap<string, Spot<PartSource>>,
+  device: Spot<DeviceSource> | null,
   { shown, path }: { readonly shown: string; readonly path: string },
   reading: Reading,
 ): ReadonlyMap<string, Attached> {
   const budget: Budget = { ...reading, bounds, bytes: 0 }
   const read = new Map<string, Attached | null>()
-  for (const spot of [...parts.values()].flatMap(waysOf).flatMap(namedIn)) {
+  const assembled = device ? field(device, 'assembled') : null
+  const named = [...parts.values()].flatMap(waysOf).flatMap(namedIn)
+  for (const spot of [...named, ...(assembled ? [assembled] : [])]) {
     const written = spot.text.trim()
     if (read.has(written)) continue
     if (isAbsolutePath(written)) {

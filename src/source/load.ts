@@ -6,12 +6,12 @@ import type { Diagnostic } from '../diagnostics/message.ts'
 import { type Attached, readAttachments, textsOf } from './attachments.ts'
 import type { Disk, Standing } from './disk.ts'
 import { type Files, readFiles } from './files.ts'
-import type { ProjectSource } from './generated/project-types.ts'
+import type { DeviceSource, ProjectSource } from './generated/project-types.ts'
 import { mergeSections, type Sections } from './merge.ts'
 import type { Reading } from './read-bytes.ts'
 import { rootOf } from './root.ts'
 import { type Aside, soundPart } from './sound-part.ts'
-import type { Spot } from './spot.ts'
+import { field, type Spot } from './spot.ts'
 
 /** A project and all it uses, read and of the right shape; names are not looked up yet. */
 export interface Source {
@@ -74,7 +74,9 @@ export function loadSource(file: string, options: LoadOptions = {}): Loaded {
   const at = { shown, path: piped ? path : real }
   const files = readFiles(at.shown, at.path, reading)
   const sections = files.project ? mergeSections(files.project, files.shops, report) : null
-  const attached = sections ? readAttachments(sections.parts, at, reading) : new Map()
+  const attached = sections
+    ? readAttachments(sections.parts, deviceOf(files.project), at, reading)
+    : new Map()
   const found = diagnostics()
   const sound = found.every(({ level }) => level !== 'error')
   const { project, texts } = files
@@ -85,6 +87,10 @@ export function loadSource(file: string, options: LoadOptions = {}): Loaded {
       : null
   const besides = source ? null : soundSource(at, files, found, reading)
   return { source, sound: besides, diagnostics: found, texts: new Map([...textsOf(attached), ...texts]) }
+}
+
+function deviceOf(project: Spot<ProjectSource> | null): Spot<DeviceSource> | null {
+  return project ? field(project, 'device') : null
 }
 
 /** The fingerprint of the texts alone where no file is attached, else of both. */
@@ -115,7 +121,8 @@ function soundSource(
   if (!part) return null
   const { texts, fingerprint, shops } = files
   const sections = mergeSections(part.project, shops, () => {})
-  const attached = readAttachments(sections.parts, { shown: file, path }, { ...reading, report: () => {} })
+  const quiet = { ...reading, report: () => {} }
+  const attached = readAttachments(sections.parts, deviceOf(part.project), { shown: file, path }, quiet)
   return {
     file,
     project: part.project,

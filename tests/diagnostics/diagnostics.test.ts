@@ -58,6 +58,7 @@ it.each([
   'prcModel',
   'prcPrint',
   'prcBoard',
+  'msh',
 ] as const)('every code of the family %s has a case', (family) => {
   const codes = Object.values<{ code: string }>(messages[family]).map(({ code }) => code)
   const shown = cases.map((name) => name.slice(0, 5).toUpperCase())

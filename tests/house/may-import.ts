@@ -10,7 +10,7 @@ export const mayImport: Readonly<Record<string, readonly string[]>> = {
   processes: ['base', 'trade', 'diagnostics', 'model'],
   resolve: ['base', 'geometry', 'trade', 'diagnostics', 'source', 'model', 'processes'],
   checks: ['base', 'graph', 'trade', 'diagnostics', 'model', 'processes'],
-  planning: ['base', 'graph', 'trade', 'model', 'processes'],
+  planning: ['base', 'graph', 'geometry', 'trade', 'model', 'processes'],
   verify: ['base', 'model'],
   report: ['base', 'diagnostics', 'model'],
   emit: ['base', 'report'],

@@ -7,6 +7,7 @@ import { orderConstraints } from './constraints.ts'
 import { countOrders } from './count-orders.ts'
 import { findConflict } from './find-conflict.ts'
 import { inOneOrder, interchangeable } from './interchangeable.ts'
+import { keepAsked } from './keep-asked.ts'
 import { type Rule, ruleBook } from './rules.ts'
 import { ruleCompiler } from './rules-of.ts'
 import { settledLinks } from './settled-links.ts'
@@ -16,20 +17,25 @@ const conflictEffort = 20_000
 
 /**
  * The order in which one assembly goes together: the least by turnings over, then tool changes, then tests early,
- * then as written; or the statements that cannot hold together.
+ * then as written; or the statements that cannot hold together. `asked`: what the meshes ask; typed statements win, and
+ * what they leave no room for is set aside.
  */
 export function orderAssembly(
   plan: AssemblyPlan,
   _project: Project,
   effort: Effort = usualEffort,
+  asked: readonly OrderConstraint[] = [],
 ): AssemblyOrder {
-  const { constraints, void: without } = orderConstraints(plan)
-  const statements = constraints.map(ruleCompiler(benchPlan(plan)))
-  const rules = statements.flat()
+  const { constraints: typed, void: without } = orderConstraints(plan)
+  const compile = ruleCompiler(benchPlan(plan))
   const size = plan.steps.length
+  const { kept, setAside } = keepAsked(size, typed, asked, compile)
+  const constraints = [...typed, ...kept]
+  const statements = constraints.map(compile)
+  const rules = statements.flat()
   const price = pricer(plan.steps.map(benchStep))
   const best = bestOrder(ruleBook(size, [...rules, ...inOneOrder(alike(size, rules, price))]), price, effort)
-  const common = { ...nothing, of: plan.of, at: plan.at, constraints, void: without }
+  const common = { ...nothing, of: plan.of, at: plan.at, constraints, void: without, setAside }
   if (best) {
     const { proved, nearest, states } = best
     const { turns, toolChanges } = price.apart(best.cost)

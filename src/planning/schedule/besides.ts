@@ -55,7 +55,8 @@ export function sessionsUsed(network: Network, decoded: Decoded): SessionsUsed {
 
 /**
  * The judge of a network. Late are the minutes by which tasks pass their due times, added up. Ties, first things first:
- * cost of the modes taken, sessions used, minutes that half-done work waits, weighted minutes that uncertain tasks wait.
+ * cost of the modes taken, sessions used, minutes that half-done work waits, weighted minutes that uncertain tasks wait,
+ * and last that tasks go in the order in which they are listed, so that of two alike the first goes first.
  * No ties where the problem says nothing of the kind.
  */
 export function judgeOf(network: Network): Judge {
@@ -85,6 +86,8 @@ export function judgeOf(network: Network): Judge {
     for (const { from, to } of waiting) waits += Math.max(0, start[to]! - finish[from]!)
     let early = 0
     for (const { at, weight } of uncertain) early += weight * (start[at]! - begin)
-    return { late, ties: [cost, sessions, waits, early] }
+    let written = 0
+    for (let task = 0; task < tasks.length; task++) written += (tasks.length - task) * (start[task]! - begin)
+    return { late, ties: [cost, sessions, waits, early, written] }
   }
 }

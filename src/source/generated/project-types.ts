@@ -131,6 +131,10 @@ export interface DeviceSource {
    * Day by which it should work, end of day. Written YYYY-MM-DD.
    */
   wanted?: string
+  /**
+   * A 3MF file of the whole device, relative to this file: each object has the name of the part it is, and stands where the part stands.
+   */
+  assembled?: string
 }
 /**
  * What the device must stay within; a miss is a warning.
@@ -864,6 +868,10 @@ export interface MachinedWaySource {
    * Mesh file (STL), relative to this file.
    */
   model?: string
+  /**
+   * Where the mesh of `model` stands in the device: `assembled` where it was saved in device coordinates, else position and turn, one for each copy. Without it the mesh gives volume and size alone.
+   */
+  place?: 'assembled' | MeshPlaceSource | MeshPlaceSource[]
   finished?: FinishedSource
   /**
    * How it is made, in order.
@@ -904,6 +912,25 @@ export interface StockSource {
    * Offers for this piece cut to size; it is then bought by the piece.
    */
   offers?: OfferSource[]
+}
+/**
+ * Where one copy stands: the mesh is turned about its own origin, then moved.
+ */
+export interface MeshPlaceSource {
+  /**
+   * How far its origin is moved along x, y and z (length).
+   *
+   * @minItems 3
+   * @maxItems 3
+   */
+  at?: (string | number)[]
+  /**
+   * How far it is turned (angle): first about x, then y, then z of the device.
+   *
+   * @minItems 3
+   * @maxItems 3
+   */
+  turn?: (string | number)[]
 }
 /**
  * Finished volume, area and box, where no mesh says them.
@@ -2449,6 +2476,10 @@ export interface PrintedWaySource {
    * Mesh file (STL), relative to this file.
    */
   model?: string
+  /**
+   * Where the mesh of `model` stands in the device: `assembled` where it was saved in device coordinates, else position and turn, one for each copy. Without it the mesh gives volume and size alone.
+   */
+  place?: 'assembled' | MeshPlaceSource | MeshPlaceSource[]
   finished?: FinishedSource
   /**
    * How it is made, in order.
@@ -2514,6 +2545,10 @@ export interface BoardWaySource {
    * Mesh file (STL), relative to this file.
    */
   model?: string
+  /**
+   * Where the mesh of `model` stands in the device: `assembled` where it was saved in device coordinates, else position and turn, one for each copy. Without it the mesh gives volume and size alone.
+   */
+  place?: 'assembled' | MeshPlaceSource | MeshPlaceSource[]
   /**
    * How it is made, in order.
    *
@@ -2705,6 +2740,10 @@ export interface BoughtWaySource {
    */
   model?: string
   /**
+   * Where the mesh of `model` stands in the device: `assembled` where it was saved in device coordinates, else position and turn, one for each copy. Without it the mesh gives volume and size alone.
+   */
+  place?: 'assembled' | MeshPlaceSource | MeshPlaceSource[]
+  /**
    * Named features with their fit, thread or tolerance, as on the drawing.
    */
   features?: {
@@ -2795,9 +2834,13 @@ export interface StepSource {
    */
   with?: string | string[]
   /**
-   * Direction of putting in, in words or an axis.
+   * Direction of putting in, in words or an axis. Of these the side is known: top, bottom, front, back, left, right (+z, -z, -y, +y, -x, +x of the meshes), and an axis such as `-y`.
    */
   from?: string
+  /**
+   * How much what is put bends on its way in from the direction under `from` (length): a snap, a slotted ring, an O-ring. What stops it no wider than this is passed.
+   */
+  gives?: string | number
   /**
    * A press fit that comes apart again with care.
    */
@@ -3022,6 +3065,10 @@ export interface MachinedSource {
    * Mesh file (STL), relative to this file.
    */
   model?: string
+  /**
+   * Where the mesh of `model` stands in the device: `assembled` where it was saved in device coordinates, else position and turn, one for each copy. Without it the mesh gives volume and size alone.
+   */
+  place?: 'assembled' | MeshPlaceSource | MeshPlaceSource[]
   finished?: FinishedSource
   /**
    * How it is made, in order.
@@ -3200,6 +3247,10 @@ export interface PrintedSource {
    * Mesh file (STL), relative to this file.
    */
   model?: string
+  /**
+   * Where the mesh of `model` stands in the device: `assembled` where it was saved in device coordinates, else position and turn, one for each copy. Without it the mesh gives volume and size alone.
+   */
+  place?: 'assembled' | MeshPlaceSource | MeshPlaceSource[]
   finished?: FinishedSource
   /**
    * How it is made, in order.
@@ -3334,6 +3385,10 @@ export interface BoardSource {
    */
   model?: string
   /**
+   * Where the mesh of `model` stands in the device: `assembled` where it was saved in device coordinates, else position and turn, one for each copy. Without it the mesh gives volume and size alone.
+   */
+  place?: 'assembled' | MeshPlaceSource | MeshPlaceSource[]
+  /**
    * How it is made, in order.
    *
    * @minItems 1
@@ -3438,6 +3493,10 @@ export interface BoughtSource {
    * Mesh file (STL), relative to this file.
    */
   model?: string
+  /**
+   * Where the mesh of `model` stands in the device: `assembled` where it was saved in device coordinates, else position and turn, one for each copy. Without it the mesh gives volume and size alone.
+   */
+  place?: 'assembled' | MeshPlaceSource | MeshPlaceSource[]
   /**
    * Named features with their fit, thread or tolerance, as on the drawing.
    */

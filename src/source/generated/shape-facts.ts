@@ -339,7 +339,8 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
    "currency",
    "general",
    "start",
-   "wanted"
+   "wanted",
+   "assembled"
   ],
   "type": [
    "object"
@@ -402,6 +403,13 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   ],
   "title": "Wanted",
   "example": "2026-03-20"
+ },
+ "#/$defs/device/properties/assembled": {
+  "type": [
+   "string"
+  ],
+  "title": "Assembled model",
+  "example": "models/device.3mf"
  },
  "#/$defs/limits": {
   "keys": [
@@ -954,6 +962,44 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
    "internal"
   ],
   "example": "external"
+ },
+ "#/$defs/meshPlace": {
+  "keys": [
+   "at",
+   "turn"
+  ],
+  "type": [
+   "object"
+  ],
+  "title": "Place of a mesh"
+ },
+ "#/$defs/meshPlace/properties/at": {
+  "type": [
+   "array"
+  ],
+  "title": "At",
+  "example": "[12 mm, 0 mm, \"-4.5 mm\"]"
+ },
+ "#/$defs/meshPlace/properties/at/items": {
+  "quantity": "length",
+  "type": [
+   "string",
+   "number"
+  ]
+ },
+ "#/$defs/meshPlace/properties/turn": {
+  "type": [
+   "array"
+  ],
+  "title": "Turn",
+  "example": "[0 deg, 90 deg, 0 deg]"
+ },
+ "#/$defs/meshPlace/properties/turn/items": {
+  "quantity": "angle",
+  "type": [
+   "string",
+   "number"
+  ]
  },
  "#/$defs/person": {
   "keys": [
@@ -2340,6 +2386,7 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
    "lot",
    "features",
    "model",
+   "place",
    "finished",
    "route"
   ],
@@ -2539,6 +2586,26 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   "title": "Model",
   "example": "models/base.stl"
  },
+ "#/$defs/machined/properties/place": {
+  "title": "Place",
+  "example": "assembled"
+ },
+ "#/$defs/machined/properties/place/anyOf/0": {
+  "only": [
+   "assembled"
+  ]
+ },
+ "#/$defs/machined/properties/place/anyOf/1": {
+  "ref": "#/$defs/meshPlace"
+ },
+ "#/$defs/machined/properties/place/anyOf/2": {
+  "type": [
+   "array"
+  ]
+ },
+ "#/$defs/machined/properties/place/anyOf/2/items": {
+  "ref": "#/$defs/meshPlace"
+ },
  "#/$defs/machined/properties/finished": {
   "ref": "#/$defs/finished"
  },
@@ -2560,6 +2627,7 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
    "lot",
    "features",
    "model",
+   "place",
    "finished",
    "route"
   ],
@@ -2611,6 +2679,26 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   ],
   "title": "Model",
   "example": "models/base.stl"
+ },
+ "#/$defs/machinedWay/properties/place": {
+  "title": "Place",
+  "example": "assembled"
+ },
+ "#/$defs/machinedWay/properties/place/anyOf/0": {
+  "only": [
+   "assembled"
+  ]
+ },
+ "#/$defs/machinedWay/properties/place/anyOf/1": {
+  "ref": "#/$defs/meshPlace"
+ },
+ "#/$defs/machinedWay/properties/place/anyOf/2": {
+  "type": [
+   "array"
+  ]
+ },
+ "#/$defs/machinedWay/properties/place/anyOf/2/items": {
+  "ref": "#/$defs/meshPlace"
  },
  "#/$defs/machinedWay/properties/finished": {
   "ref": "#/$defs/finished"
@@ -2668,6 +2756,7 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
    "lot",
    "features",
    "model",
+   "place",
    "finished",
    "route"
   ],
@@ -3030,6 +3119,26 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   "title": "Model",
   "example": "models/base.stl"
  },
+ "#/$defs/printed/properties/place": {
+  "title": "Place",
+  "example": "assembled"
+ },
+ "#/$defs/printed/properties/place/anyOf/0": {
+  "only": [
+   "assembled"
+  ]
+ },
+ "#/$defs/printed/properties/place/anyOf/1": {
+  "ref": "#/$defs/meshPlace"
+ },
+ "#/$defs/printed/properties/place/anyOf/2": {
+  "type": [
+   "array"
+  ]
+ },
+ "#/$defs/printed/properties/place/anyOf/2/items": {
+  "ref": "#/$defs/meshPlace"
+ },
  "#/$defs/printed/properties/finished": {
   "ref": "#/$defs/finished"
  },
@@ -3069,6 +3178,7 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
    "lot",
    "features",
    "model",
+   "place",
    "finished",
    "route"
   ],
@@ -3284,6 +3394,26 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   "title": "Model",
   "example": "models/base.stl"
  },
+ "#/$defs/printedWay/properties/place": {
+  "title": "Place",
+  "example": "assembled"
+ },
+ "#/$defs/printedWay/properties/place/anyOf/0": {
+  "only": [
+   "assembled"
+  ]
+ },
+ "#/$defs/printedWay/properties/place/anyOf/1": {
+  "ref": "#/$defs/meshPlace"
+ },
+ "#/$defs/printedWay/properties/place/anyOf/2": {
+  "type": [
+   "array"
+  ]
+ },
+ "#/$defs/printedWay/properties/place/anyOf/2/items": {
+  "ref": "#/$defs/meshPlace"
+ },
  "#/$defs/printedWay/properties/finished": {
   "ref": "#/$defs/finished"
  },
@@ -3330,6 +3460,7 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
    "lot",
    "features",
    "model",
+   "place",
    "route"
   ],
   "type": [
@@ -3595,6 +3726,26 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   "title": "Model",
   "example": "models/base.stl"
  },
+ "#/$defs/board/properties/place": {
+  "title": "Place",
+  "example": "assembled"
+ },
+ "#/$defs/board/properties/place/anyOf/0": {
+  "only": [
+   "assembled"
+  ]
+ },
+ "#/$defs/board/properties/place/anyOf/1": {
+  "ref": "#/$defs/meshPlace"
+ },
+ "#/$defs/board/properties/place/anyOf/2": {
+  "type": [
+   "array"
+  ]
+ },
+ "#/$defs/board/properties/place/anyOf/2/items": {
+  "ref": "#/$defs/meshPlace"
+ },
  "#/$defs/board/properties/route": {
   "type": [
    "array"
@@ -3621,6 +3772,7 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
    "lot",
    "features",
    "model",
+   "place",
    "route"
   ],
   "type": [
@@ -3739,6 +3891,26 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   "title": "Model",
   "example": "models/base.stl"
  },
+ "#/$defs/boardWay/properties/place": {
+  "title": "Place",
+  "example": "assembled"
+ },
+ "#/$defs/boardWay/properties/place/anyOf/0": {
+  "only": [
+   "assembled"
+  ]
+ },
+ "#/$defs/boardWay/properties/place/anyOf/1": {
+  "ref": "#/$defs/meshPlace"
+ },
+ "#/$defs/boardWay/properties/place/anyOf/2": {
+  "type": [
+   "array"
+  ]
+ },
+ "#/$defs/boardWay/properties/place/anyOf/2/items": {
+  "ref": "#/$defs/meshPlace"
+ },
  "#/$defs/boardWay/properties/route": {
   "type": [
    "array"
@@ -3774,6 +3946,7 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
    "package",
    "attrition",
    "model",
+   "place",
    "features",
    "lot",
    "route"
@@ -3977,6 +4150,26 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   "title": "Model",
   "example": "models/base.stl"
  },
+ "#/$defs/bought/properties/place": {
+  "title": "Place",
+  "example": "assembled"
+ },
+ "#/$defs/bought/properties/place/anyOf/0": {
+  "only": [
+   "assembled"
+  ]
+ },
+ "#/$defs/bought/properties/place/anyOf/1": {
+  "ref": "#/$defs/meshPlace"
+ },
+ "#/$defs/bought/properties/place/anyOf/2": {
+  "type": [
+   "array"
+  ]
+ },
+ "#/$defs/bought/properties/place/anyOf/2/items": {
+  "ref": "#/$defs/meshPlace"
+ },
  "#/$defs/bought/properties/features": {
   "type": [
    "object"
@@ -4015,6 +4208,7 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
    "package",
    "attrition",
    "model",
+   "place",
    "features",
    "lot",
    "route"
@@ -4070,6 +4264,26 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   ],
   "title": "Model",
   "example": "models/base.stl"
+ },
+ "#/$defs/boughtWay/properties/place": {
+  "title": "Place",
+  "example": "assembled"
+ },
+ "#/$defs/boughtWay/properties/place/anyOf/0": {
+  "only": [
+   "assembled"
+  ]
+ },
+ "#/$defs/boughtWay/properties/place/anyOf/1": {
+  "ref": "#/$defs/meshPlace"
+ },
+ "#/$defs/boughtWay/properties/place/anyOf/2": {
+  "type": [
+   "array"
+  ]
+ },
+ "#/$defs/boughtWay/properties/place/anyOf/2/items": {
+  "ref": "#/$defs/meshPlace"
  },
  "#/$defs/boughtWay/properties/features": {
   "type": [
@@ -4494,6 +4708,7 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
    "around",
    "with",
    "from",
+   "gives",
    "light",
    "locker",
    "tool",
@@ -4649,6 +4864,15 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   ],
   "title": "From",
   "example": "top"
+ },
+ "#/$defs/step/properties/gives": {
+  "quantity": "length",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Gives",
+  "example": "0.8 mm"
  },
  "#/$defs/step/properties/light": {
   "type": [

@@ -18,6 +18,7 @@ const given: AssemblyOrder = {
   feasibleOrders: null,
   states: 0,
   void: [],
+  setAside: [],
   proved: false,
   turns: 0,
   toolChanges: 0,

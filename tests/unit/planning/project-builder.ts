@@ -393,6 +393,7 @@ export function aProject(facts: ProjectFacts): Project {
     parts: byId(facts.parts),
     assembly: facts.assembly ?? null,
     chains: new Map(),
+    meshes: [],
     demand: new Map(
       (facts.parts ?? []).map((part) => [
         part.id,

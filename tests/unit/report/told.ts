@@ -20,6 +20,7 @@ export function toldOf(project: Project, tasks: readonly PlanTask[] = []): Told 
       project,
       purchase,
       orders: new Map(),
+      meshes: null,
       network,
       schedule: {
         finish,

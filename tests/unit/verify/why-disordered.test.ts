@@ -32,6 +32,7 @@ function step(id: string, facts: Partial<Step> = {}): Step {
     locker: false,
     fasteners: [],
     from: null,
+    gives: null,
     turn: null,
     tool: null,
     fixture: null,

@@ -124,6 +124,7 @@ export function project(facts: Partial<Project> = {}): Project {
     assembly: null,
     chains: new Map(),
     demand: new Map(),
+    meshes: [],
     ...facts,
   }
 }

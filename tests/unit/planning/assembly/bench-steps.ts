@@ -33,6 +33,7 @@ export function step(id: string, facts: Partial<Step> = {}): Step {
     locker: false,
     fasteners: [],
     from: null,
+    gives: null,
     turn: null,
     tool: null,
     fixture: null,

@@ -1,0 +1,188 @@
+import type { Place } from '../base/place.ts'
+import type { OrderConstraint } from './assembly.ts'
+
+/** Ways a part may move, by number: +x, -x, +y, -y, +z, -z. */
+export type MoveDirection = 0 | 1 | 2 | 3 | 4 | 5
+
+/** One copy of a part that has a mesh. */
+export interface MeshBody {
+  readonly part: string
+  /** Which of its copies, from 0, in the order of their places or shells. */
+  readonly copy: number
+}
+
+/** A body in the way of another. */
+export interface MeshStop {
+  /** Number in `FromMeshes.bodies`. */
+  readonly body: number
+  /** How widely it stops the other, mm. */
+  readonly widthMm: number
+}
+
+/** What goes in as one in a step: a copy of what is put, an assembly with all in it, or a fastener. */
+export interface MeshMove {
+  readonly step: string
+  /** The part put, or the fastener. */
+  readonly part: string
+  readonly role: 'put' | 'fastener'
+  readonly bodies: readonly number[]
+  /** Bodies of what it goes on or into, where one step puts that: they are there before it, whatever the order. */
+  readonly seat: readonly number[]
+  /** By direction of leaving: what stops it with everything in place, the widest first. */
+  readonly stops: readonly (readonly MeshStop[])[]
+}
+
+/** What the meshes say of one assembly. */
+export interface PlanMeshes {
+  /** The part; `null`: the device. */
+  readonly of: string | null
+  /** Bodies that are there from the start. */
+  readonly there: readonly number[]
+  readonly moves: readonly MeshMove[]
+  /** What they ask of the order of its steps. */
+  readonly constraints: readonly OrderConstraint[]
+  /** Steps that put something of which nothing has a mesh: their place rests on typed facts alone. */
+  readonly typedAlone: readonly string[]
+}
+
+/** What the meshes of a device say; only where two or more parts stand in their assembled place. */
+export interface FromMeshes {
+  readonly bodies: readonly MeshBody[]
+  /** Cell of the columns that were compared, mm. */
+  readonly cellMm: number
+  /** Pairs that stop each other, touch or overlap. */
+  readonly pairs: number
+  /** By assembly; `''` is the device. */
+  readonly plans: ReadonlyMap<string, PlanMeshes>
+  readonly findings: readonly MeshFinding[]
+}
+
+/** Something in the way, with how widely. */
+export interface InTheWay {
+  readonly part: string
+  readonly widthMm: number
+}
+
+/** How far a part can move in a direction, and what ends it; `null`: nothing does. */
+export interface Travel {
+  readonly direction: MoveDirection
+  readonly mm: number | null
+  readonly by: string | null
+}
+
+/** A difference between what is typed and what the meshes show. */
+export type MeshFinding =
+  /** The direction typed under `from` is blocked when the step's turn comes. */
+  | {
+      readonly kind: 'from blocked'
+      readonly at: Place
+      readonly step: string
+      readonly part: string
+      readonly from: string
+      readonly direction: MoveDirection
+      readonly by: InTheWay
+      /** The step that brings what is in the way; `null`: it is there from the start. */
+      readonly broughtBy: string | null
+      /** Directions in which it could go in then. */
+      readonly free: readonly MoveDirection[]
+    }
+  /** The body itself closes the opening that a step passes. */
+  | {
+      readonly kind: 'no opening'
+      readonly at: Place
+      readonly step: string
+      readonly part: string
+      readonly body: string
+      readonly opening: string | null
+      readonly direction: MoveDirection | null
+      readonly widthMm: number
+    }
+  /** A step that shuts an opening also stops a part that does not go through it. */
+  | {
+      readonly kind: 'shuts more'
+      readonly at: Place
+      readonly lid: string
+      readonly part: string
+      readonly step: string
+      readonly direction: MoveDirection
+      readonly widthMm: number
+    }
+  /** A part that what is there from the start, or what it is fastened to, keeps in in all six directions. */
+  | {
+      readonly kind: 'cannot leave'
+      readonly at: Place
+      readonly step: string
+      readonly part: string
+      readonly travel: readonly Travel[]
+      /** What could go in together with it, as one; empty: nothing helps. */
+      readonly together: readonly string[]
+    }
+  /** The typed order leaves a part no way in. */
+  | {
+      readonly kind: 'order blocked'
+      readonly at: Place
+      readonly step: string
+      readonly part: string
+      readonly by: readonly (InTheWay & { readonly step: string; readonly direction: MoveDirection })[]
+    }
+  /** Parts that are joined and nowhere touch. */
+  | {
+      readonly kind: 'no contact'
+      readonly at: Place
+      readonly step: string
+      readonly part: string
+      readonly other: string
+      /** What it touches instead. */
+      readonly touches: readonly string[]
+    }
+  /** Parts that touch, of which no step says what holds them. */
+  | {
+      readonly kind: 'contact without join'
+      readonly at: Place
+      readonly step: string
+      readonly part: string
+      readonly touches: readonly string[]
+    }
+  /** Parts that lie in each other as drawn. */
+  | {
+      readonly kind: 'overlap'
+      readonly at: Place
+      readonly part: string
+      readonly other: string
+      readonly widthMm: number
+      /** Whether a join explains an overlap, though not one so wide. */
+      readonly joined: boolean
+    }
+  /** A part that falls out of the finished device. */
+  | {
+      readonly kind: 'loose'
+      readonly at: Place
+      readonly step: string
+      readonly part: string
+      readonly directions: readonly MoveDirection[]
+    }
+  /** More or fewer copies drawn than put. */
+  | {
+      readonly kind: 'count'
+      readonly at: Place
+      readonly part: string
+      readonly drawn: number
+      readonly put: number
+      readonly shells: boolean
+    }
+  /** No room for the tool on the head of a fastener. */
+  | {
+      readonly kind: 'tool room'
+      readonly at: Place
+      readonly step: string
+      readonly part: string
+      readonly by: readonly string[]
+      readonly radiusMm: number
+      readonly reachMm: number
+    }
+  /** A mesh that touches nothing at all: another place or unit. */
+  | {
+      readonly kind: 'far off'
+      readonly at: Place
+      readonly part: string
+    }

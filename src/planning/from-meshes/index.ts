@@ -1,0 +1,2 @@
+export { studyMeshes } from './study-meshes.ts'
+export { withFindings } from './with-findings.ts'

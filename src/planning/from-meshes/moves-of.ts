@@ -1,0 +1,46 @@
+import { type Direction, directions } from '../../geometry/relations/directions.ts'
+import { type Relations, stopWidth } from '../../geometry/relations/relate-solids.ts'
+import type { MeshMove, MeshStop } from '../../model/from-meshes.ts'
+import type { LaidPlan, Load } from './lay-out-bodies.ts'
+import { sideOf } from './side-of.ts'
+
+/** What goes in as one in each step of an assembly, and what stops it by direction with everything in place. */
+export function movesOf(laid: LaidPlan, relations: Relations): readonly MeshMove[] {
+  const { loads, there } = laid
+  const present = [...there, ...loads.flatMap(({ bodies }) => bodies)]
+  return loads.map((load) => {
+    const others = present.filter((body) => !load.bodies.includes(body))
+    const { step, part, role, bodies } = load
+    const stops = directions.map((direction) => stopsOf(load, others, relations, direction))
+    return { step: step.id, part, role, bodies, seat: seatOf(laid, load), stops }
+  })
+}
+
+function seatOf({ plan, loads }: LaidPlan, { step }: Load): readonly number[] {
+  const seat = step.onto?.body ?? step.into?.body
+  const givers = plan.steps.filter(
+    ({ put, instances }) => seat !== undefined && (put?.part === seat || instances.includes(seat)),
+  )
+  if (givers.length !== 1 || givers[0] === step) return []
+  return loads
+    .filter((load) => load.step === givers[0] && load.role === 'put')
+    .flatMap(({ bodies }) => bodies)
+}
+
+function stopsOf(
+  load: Load,
+  others: readonly number[],
+  relations: Relations,
+  direction: Direction,
+): readonly MeshStop[] {
+  const { step, role, bodies } = load
+  // What bends on its way in passes what stops it no wider than that, in the direction that is typed.
+  const bends = role === 'put' && sideOf(step.from) === direction ? (step.gives?.value.valueOf() ?? 0) : 0
+  return others
+    .map((body) => ({
+      body,
+      widthMm: Math.max(...bodies.map((own) => stopWidth(relations, own, body, direction))),
+    }))
+    .filter(({ widthMm }) => widthMm > bends)
+    .sort((a, b) => b.widthMm - a.widthMm || a.body - b.body)
+}

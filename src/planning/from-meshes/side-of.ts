@@ -1,0 +1,29 @@
+import { type Direction, directionNames, directions } from '../../geometry/relations/directions.ts'
+
+/**
+ * The direction that words for a side mean; `null`: none that is known. Sides as one stands before the device: front
+ * is towards the reader. Common practice, no source.
+ */
+const sides: Readonly<Record<string, Direction>> = {
+  right: 0,
+  left: 1,
+  rear: 2,
+  back: 2,
+  behind: 2,
+  front: 3,
+  top: 4,
+  above: 4,
+  up: 4,
+  bottom: 5,
+  below: 5,
+  underside: 5,
+  down: 5,
+}
+
+/** The direction of the device that a text names: an axis such as `-y`, or a side such as `top`; `null`: none. */
+export function sideOf(text: string | null): Direction | null {
+  if (text === null) return null
+  const word = text.trim().toLowerCase()
+  const axis = directions.find((direction) => directionNames[direction] === word)
+  return axis ?? (Object.hasOwn(sides, word) ? sides[word]! : null)
+}

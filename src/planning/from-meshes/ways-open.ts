@@ -1,0 +1,42 @@
+import { type Direction, directions } from '../../geometry/relations/directions.ts'
+import type { MeshMove } from '../../model/from-meshes.ts'
+import type { LaidPlan } from './lay-out-bodies.ts'
+import { sideOf } from './side-of.ts'
+
+/** A direction in which a move can leave once the steps that stop it there are undone. */
+export interface OpenWay {
+  readonly direction: Direction
+  /** Steps whose parts stop it there. */
+  readonly steps: readonly string[]
+}
+
+/** Which step brings each body of an assembly; bodies that are there from the start have none. */
+export function bringers(moves: readonly MeshMove[]): ReadonlyMap<number, MeshMove> {
+  return new Map(moves.flatMap((move) => move.bodies.map((body) => [body, move] as const)))
+}
+
+/**
+ * The directions in which a move is not stopped for good: by what is there from the start, by what
+ * it goes on or into, or, for a fastener, by what its own step puts. Copies that go in by one step do not stop each other, nor does a fastener the part it fastens.
+ * Where the direction is typed and not stopped for good, that one alone.
+ */
+export function waysOpen(
+  { plan, there }: Pick<LaidPlan, 'plan' | 'there'>,
+  move: MeshMove,
+  by: ReadonlyMap<number, MeshMove>,
+): readonly OpenWay[] {
+  const open = directions.flatMap((direction): readonly OpenWay[] => {
+    const steps = new Set<string>()
+    for (const { body } of move.stops[direction]!) {
+      const other = by.get(body)
+      if (there.includes(body) || move.seat.includes(body) || !other) return []
+      if (other.step !== move.step) steps.add(other.step)
+      else if (move.role === 'fastener' && other.role === 'put') return []
+    }
+    return [{ direction, steps: [...steps] }]
+  })
+  const step = plan.steps.find(({ id }) => id === move.step)
+  const typed = move.role === 'put' ? sideOf(step?.from ?? null) : null
+  const asTyped = open.filter(({ direction }) => direction === typed)
+  return asTyped.length > 0 ? asTyped : open
+}

@@ -1,0 +1,35 @@
+import { describe, expect, it } from 'vitest'
+import { axesOf, isometricView, usualViews } from '../../../../src/geometry/drawing/view.ts'
+
+const dot = (a: readonly number[], b: readonly number[]): number =>
+  a.reduce((sum, each, i) => sum + each * b[i]!, 0)
+
+describe('the axes of a view', () => {
+  it('stand at right angles, each of length 1, right x up pointing to the looker', () => {
+    for (const view of [...usualViews, isometricView]) {
+      const { right, up, near } = axesOf(view)
+      for (const axis of [right, up, near]) expect(dot(axis, axis)).toBeCloseTo(1, 12)
+      for (const [a, b] of [
+        [right, up],
+        [up, near],
+        [near, right],
+      ] as const)
+        expect(dot(a, b)).toBeCloseTo(0, 12)
+      expect(right[0] * up[1] - right[1] * up[0]).toBeCloseTo(near[2], 12)
+    }
+  })
+
+  it('shorten all three axes of the device alike in isometric view, by the root of two thirds', () => {
+    const { right, up } = axesOf(isometricView)
+    for (const axis of [0, 1, 2]) expect(Math.hypot(right[axis]!, up[axis]!)).toBeCloseTo(0.8165, 4)
+  })
+
+  it('are twelve, and no two edges of a box fall on each other in any of them', () => {
+    expect(usualViews.length).toBe(12)
+    for (const view of usualViews) {
+      const { right, up } = axesOf(view)
+      // The far corner of a cube lies well off the near one.
+      expect(Math.hypot(right[0] + right[1] + right[2], up[0] + up[1] + up[2])).toBeGreaterThan(0.1)
+    }
+  })
+})

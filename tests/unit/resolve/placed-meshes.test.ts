@@ -1,0 +1,57 @@
+import { zipSync } from 'fflate'
+import { describe, expect, it } from 'vitest'
+import { boxStl } from '../geometry/box-stl.ts'
+import { device, people, resolveText } from './resolve-text.ts'
+
+const parts = (lines: string) => `${device}${people}parts:\n${lines}`
+const lowest = (corners: Float32Array): number[] =>
+  [0, 1, 2].map((axis) => Math.min(...corners.filter((_, i) => i % 3 === axis)))
+
+describe('meshes in their place', () => {
+  it('are none where a model has no place: it may lie as it is printed', () => {
+    const { project } = resolveText(parts('  a: {kind: bought, have: 1, worth: 1, model: a.stl}\n'), {
+      'a.stl': boxStl(3, 4, 5),
+    })
+    expect(project.meshes).toEqual([])
+  })
+
+  it('stand where they were saved, or once for each place', () => {
+    const { project } = resolveText(
+      parts(
+        '  a: {kind: bought, have: 1, worth: 1, model: a.stl, place: assembled}\n' +
+          '  b: {kind: bought, have: 2, worth: 1, model: a.stl, place: [{at: [1 cm, 0 mm, -2 mm]}, {turn: [0 deg, 0 deg, 90 deg]}]}\n',
+      ),
+      { 'a.stl': boxStl(3, 4, 5) },
+    )
+    expect(project.meshes.map(({ part, mayHoldCopies }) => [part, mayHoldCopies])).toEqual([
+      ['a', true],
+      ['b', false],
+      ['b', false],
+    ])
+    expect(project.meshes.map(({ corners }) => lowest(corners))).toEqual([
+      [0, 0, 0],
+      [10, 0, -2],
+      [-4, 0, 0],
+    ])
+  })
+
+  it('come from one assembled file where a part has no place of its own', () => {
+    const tetra =
+      '<mesh><vertices><vertex x="0" y="0" z="0"/><vertex x="2" y="0" z="0"/><vertex x="0" y="2" z="0"/><vertex x="0" y="0" z="2"/></vertices><triangles><triangle v1="0" v2="2" v3="1"/><triangle v1="0" v2="1" v3="3"/><triangle v1="0" v2="3" v3="2"/><triangle v1="1" v2="2" v3="3"/></triangles></mesh>'
+    const text = `<model><resources><object id="1" name="a">${tetra}</object><object id="2" name="b">${tetra}</object></resources><build><item objectid="1" transform="1 0 0 0 1 0 0 0 1 7 0 0"/><item objectid="2"/></build></model>`
+    const assembled = device.replace('}', ', assembled: lamp.3mf}')
+    const { project, diagnostics } = resolveText(
+      `${assembled}${people}parts:\n  a: {kind: bought, have: 1, worth: 1}\n  b: {kind: bought, have: 1, worth: 1, model: a.stl, place: assembled}\n`,
+      {
+        'lamp.3mf': zipSync({ '3D/3dmodel.model': new TextEncoder().encode(text) }),
+        'a.stl': boxStl(3, 4, 5),
+      },
+    )
+    expect(diagnostics.filter(({ code }) => code.startsWith('MSH'))).toEqual([])
+    expect(project.meshes.map(({ part, corners }) => [part, corners.length / 9])).toEqual([
+      ['b', 12],
+      ['a', 4],
+    ])
+    expect(lowest(project.meshes[1]!.corners)).toEqual([7, 0, 0])
+  })
+})
