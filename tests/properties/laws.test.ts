@@ -144,7 +144,9 @@ function countParts(tree: Entries): ReadonlyMap<string, number> {
 }
 
 /** A step without the lines of its statements, which follow the file as written. */
-function unplaced<T extends { readonly held: readonly object[]; readonly holds: readonly object[] }>(step: T) {
+function unplaced<T extends { readonly held: readonly object[]; readonly holds: readonly object[] }>(
+  step: T,
+) {
   const said = (rules: readonly object[]) => rules.map((rule) => ({ ...rule, line: null }))
   return { ...step, held: said(step.held), holds: said(step.holds) }
 }
