@@ -42,7 +42,9 @@ export function orderAssembly(
     const links = linksOf(plan, constraints, statements, best.order)
     const order = best.order.map((number) => plan.steps[number]!.id)
     const feasibleOrders =
-      effort.counted > 0 ? countOrders(size, rules, lessForMany(effort.counted, size)) : null
+      effort.counted > 0
+        ? countOrders(size, rules, lessForMany(lessForMany(effort.counted, size), size))
+        : null
     return { ...common, order, links, proved, nearest, states, turns, toolChanges, feasibleOrders }
   }
   if (best === undefined) return common

@@ -6,6 +6,7 @@ import type { Problem } from '../schedule/index.ts'
 import { latestStartsFor, linkOrder } from './latest-starts.ts'
 import type { Sampled, SampleSource } from './lay-out-samples.ts'
 import type { Held, Policy } from './policy.ts'
+import { passesFor } from './samples-for.ts'
 import { quantile, shareBy, thinned } from './statistics.ts'
 
 /** The chance that a safe date keeps. */
@@ -51,7 +52,7 @@ export function safeDates(
     source.network.tasks.flatMap(({ delivery }, at) => (delivery ? [[delivery.cart, at] as const] : [])),
   )
   const surely = latestIn(sampled.policy, target)
-  const budget = { left: passesPerSample * finishes.length }
+  const budget = { left: passesFor(passesPerSample, source.network.tasks.length) * finishes.length }
   const policy: Policy = {
     ...sampled.policy,
     layOut: (k, order) => {

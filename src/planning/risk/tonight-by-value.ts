@@ -4,6 +4,7 @@ import type { TonightAction } from '../../model/risk.ts'
 import { sessionsOf } from '../calendar/open-hours.ts'
 import type { Sampled, SampleSource } from './lay-out-samples.ts'
 import type { Held, Pulled } from './policy.ts'
+import { passesFor } from './samples-for.ts'
 import { thinned } from './statistics.ts'
 import { whyWorth } from './why-worth.ts'
 
@@ -48,7 +49,8 @@ export function tonightByValue(source: SampleSource, sampled: Sampled): readonly
   if (picked.length === 0) return []
   const mixed = inTurn(picked)
   return evenings.flatMap((evening) => {
-    const budget = { left: Math.floor((passesPerSample * finishes.length) / evenings.length) }
+    const passes = passesFor(passesPerSample, source.network.tasks.length)
+    const budget = { left: Math.floor((passes * finishes.length) / evenings.length) }
     return candidatesOf(source, sampled, evening, Math.min(mostActions, budget.left >> 2))
       .flatMap((candidate) => worthOf(source, sampled, evening, { candidate, picked: mixed, budget }))
       .sort((a, b) => b.days - a.days || (a.task < b.task ? -1 : 1))
