@@ -47,6 +47,8 @@ export interface Breedable<P> {
   /** Duration and share of all capacities of each way. */
   readonly duration: Int32Array
   readonly load: Float64Array
+  /** All that must come before a task, itself included; `null` where kin are not moved together. */
+  readonly kin: ((task: number) => Int32Array) | null
   /** Changes ways until what they use up is there. Gives: how much is still missing. */
   readonly repair: (ways: Int32Array, chance: () => number) => number
 }
@@ -84,6 +86,9 @@ interface Member {
   readonly ties: ArrayLike<number>
   readonly mark: number
 }
+
+/** Share of children of which kin are moved: measured on the demos, where it finds more, and on the public sample, where it costs nothing. */
+const kinRate = 0.3
 
 /** A unit of lateness weighs more than any length. */
 const lateWeight = 2 ** 24
@@ -250,12 +255,19 @@ function mutate<P>({ of, key, chance }: Breeding<P>, ways: Int32Array, length: n
   }
 }
 
+/** Now and then all that leads up to a task is moved forward together, by up to three tenths of the plan. */
+function promote<P>({ of, key, chance }: Breeding<P>, length: number, direction: Direction): void {
+  const earlier = Math.round(0.3 * length * chance()) * (direction === 'forward' ? 1 : -1)
+  for (const task of of.kin!(Math.floor(chance() * of.size))) key[task]! += earlier
+}
+
 function bear<P>(breeding: Breeding<P>, father: Member, mother: Member, direction: Direction): Member | null {
   const alone = father === mother
   if (alone) breeding.key.set(mother.finish)
   const many = breeding.of.duration.length > breeding.of.size
   const ways = alone ? (many ? mother.ways.slice() : mother.ways) : crossed(breeding, father, mother)
   mutate(breeding, ways, mother.length, alone ? 3 : 1)
+  if (breeding.of.kin !== null && breeding.chance() < kinRate) promote(breeding, mother.length, direction)
   const missing = breeding.of.repair(ways, breeding.chance)
   return make(breeding, direction, ways, missing)
 }

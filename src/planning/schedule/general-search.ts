@@ -72,6 +72,27 @@ function loadsOf({ problem }: Network): Float64Array {
   )
 }
 
+/** A task and all that must come before it, directly or through others; each is worked out once. */
+function kinOf({ into, size }: Network): (task: number) => Int32Array {
+  const known = new Map<number, Int32Array>()
+  return (task) => {
+    const told = known.get(task)
+    if (told) return told
+    const found = [task]
+    const seen = new Uint8Array(size)
+    seen[task] = 1
+    for (const one of found)
+      for (const { from, turned } of into[one]!) {
+        if (turned || seen[from]) continue
+        seen[from] = 1
+        found.push(from)
+      }
+    const kin = Int32Array.from(found)
+    known.set(task, kin)
+    return kin
+  }
+}
+
 /** Ranks, lowest first, as keys of which the highest goes first. */
 const keysOf = (rank: ArrayLike<number>): Int32Array => Int32Array.from(rank, (place) => rank.length - place)
 
@@ -95,6 +116,7 @@ function breedableOf(passes: Passes, first: ArrayLike<number> | undefined): Bree
     choices: Array.from({ length: size }, (_, task) => [task]),
     duration: Int32Array.from(problem.tasks, ({ modes }) => modes[0]!.duration),
     load: loadsOf(network),
+    kin: kinOf(network),
     repair: () => 0,
   }
 }

@@ -69,6 +69,7 @@ function breedableOf(plain: PlainProblem): Breedable<UnitPlan> {
       length,
     }),
     ...rulesOf(plain),
+    kin: null,
     manner,
     choices,
     duration: plain.duration,

@@ -72,7 +72,7 @@ describe('what meshes ask of an order', () => {
   it('takes shells of one file as copies', () => {
     const text = project(
       part('cup') + part('core') + part('pins'),
-      '    - {put: core, on: cup, by: glue, time: 5 min}\n    - {put: pins x3, on: core, by: glue, time: 5 min}\n',
+      '    - {put: core, on: cup, by: glue, cure: 1 h, time: 5 min}\n    - {put: pins x3, on: core, by: glue, time: 5 min}\n',
     )
     const { moves } = studyMeshes(resolveText(text, files).project)!.plans.get('')!
     expect(moves.map(({ part: name, bodies }) => [name, bodies.length])).toEqual([
