@@ -5,6 +5,7 @@ export default defineConfig({
     root: new URL('..', import.meta.url).pathname,
     include: ['tests/**/*.test.ts'],
     setupFiles: ['.dev/vitest.setup.ts'],
+    isolate: false,
     testTimeout: 60_000,
     hookTimeout: 120_000,
   },

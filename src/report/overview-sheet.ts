@@ -109,7 +109,7 @@ function timeBlock({ project, schedule, risk }: Results): Block {
       fact('Finished', instant(schedule.finish, { role: 'strong' }), ''),
       ...late,
       ...(risk ? sureRows(risk) : []),
-      fact('By calendars alone', instant(schedule.lowerBound), sayGap(schedule).says),
+      fact('Cannot be before', instant(schedule.lowerBound), sayGap(schedule).says),
     ],
   }
 }

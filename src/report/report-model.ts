@@ -21,7 +21,7 @@ export interface ReportModel {
   readonly finish: string
   /** Days past the wanted date; negative: early; `null`: none wanted. */
   readonly daysLate: number | null
-  /** Earliest finish that links and calendars alone allow, and in words how much better is possible. */
+  /** No schedule finishes before this, by links, hours and the work there is for them; and in words how much better is possible. */
   readonly bound: { readonly finish: string; readonly gapDays: number; readonly says: string }
   /** How sure the date is; `null`: asked for without samples. */
   readonly risk: ReportRisk | null
