@@ -37,6 +37,8 @@ export interface Subject {
 /** One piece of work or wait, whole minutes. */
 export interface PlanTask {
   readonly id: string
+  /** Its place among all: orders, work, parts, then steps in their order, each for one device after the other. */
+  readonly listed?: number
   readonly title: string
   readonly kind: TaskKind
   readonly at: Place

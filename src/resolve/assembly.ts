@@ -9,7 +9,7 @@ import type { Context } from './context.ts'
 import { featureNameAt } from './feature-name-at.ts'
 import { fixtureNamed, labourAt, machineNamed, toolNamed } from './labour.ts'
 import { countAt, nameAt, named } from './names.ts'
-import { certain, listed, minutesAt, quantityAt, ratioAt, threePointAt, words } from './reading.ts'
+import { certain, failsAt, listed, minutesAt, quantityAt, threePointAt, words } from './reading.ts'
 import { aftersAt, targetsAt } from './targets.ts'
 
 type PlanSource = AssemblyWaySource | MainAssemblySource
@@ -184,7 +184,7 @@ function stepAt(
     beforeLastOf: targetsAt(context, field(step, 'before_last_of'), assembly),
     looseUntil: targetsAt(context, field(step, 'loose_until'), assembly),
     within: minutesAt(context, 'within', field(step, 'within')),
-    fails: ratioAt(context, 'fails', field(step, 'fails')),
+    fails: failsAt(context, field(step, 'fails')),
     rework: threePointAt(context, 'rework', field(step, 'rework'), 'time'),
     together: field(step, 'together')?.value ?? false,
     note: words(field(step, 'note')),

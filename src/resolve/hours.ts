@@ -87,11 +87,11 @@ export function dayRangesAt(reading: Reading, key: string, spot: Spot<string[]> 
 export function dayAt(reading: Reading, key: string, spot: Spot<string> | null): Day | null {
   if (!spot) return null
   const day = parseDay(spot.text)
-  if (day === null) reading.report(cal.noSuchDay, spot.at, { key, text: spot.text, perhaps: null })
-  else if (!/^(19[7-9]|20|21)/.test(spot.text.trim())) {
-    reading.report(qty.outOfBounds, spot.at, { key, text: spot.text, bound: 'a day from 1970 to 2199' })
+  if (/^([013-9]\d|2[2-9])\d\d-\d\d-\d\d$/.test(spot.text)) {
+    reading.report(qty.outOfBounds, spot.at, { key, text: spot.text, bound: 'a day from 2000 to 2199' })
     return null
   }
+  if (day === null) reading.report(cal.noSuchDay, spot.at, { key, text: spot.text, perhaps: null })
   return day
 }
 

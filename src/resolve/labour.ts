@@ -31,7 +31,7 @@ function whoAt(
   const named = listed(spot)
   const wanted = named.flatMap((one) => nameAt(context.names, context.report, one, ['person']) ?? [])
   if (wanted.length < named.length) return null
-  return wanted.filter((person) => users.includes(person))
+  return [...new Set(wanted)].filter((person) => users.includes(person))
 }
 
 /** Whether there is anybody for a machine, or for work without one; where not, that is said of the machine or the project. */

@@ -204,6 +204,14 @@ export function ratioAt(
   return null
 }
 
+/** How often a test fails; `null` where absent or faulted (reported): one that always fails is never done. */
+export function failsAt(reading: Reading, spot: QuantitySpot): Fraction | null {
+  const ratio = ratioAt(reading, 'fails', spot)
+  if (!ratio?.equals(1)) return ratio
+  reading.report(qty.outOfBounds, spot!.at, { key: 'fails', text: spot!.text, bound: 'less than 100 %' })
+  return null
+}
+
 /** Lengths written as `65 x 65 x 15 mm`; `null` where faulted (reported). */
 export function sizeAt(
   reading: Reading,

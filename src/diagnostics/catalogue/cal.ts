@@ -54,8 +54,13 @@ export const cal = {
     code: 'CAL04',
     level: 'error',
     says: ({ what, minutes, longest, whose }) =>
-      `${what} takes ${hoursText(minutes)} in one go, but ${whose} is never open longer than ${hoursText(longest)}`,
-    mend: () => 'say `pause: yes` if it may be interrupted, give a shorter `least:`, or lengthen the hours',
+      longest === 0
+        ? `${what} can never be done: no hours of ${whose} are left open`
+        : `${what} takes ${hoursText(minutes)} in one go, but ${whose} is never open longer than ${hoursText(longest)}`,
+    mend: ({ longest }) =>
+      longest === 0
+        ? 'take days out of `off`, or give more hours'
+        : 'say `pause: yes` if it may be interrupted, give a shorter `least:`, or lengthen the hours',
     why: 'Glue, potting and finishing passes must not be interrupted, so they need one unbroken window of person and machine together.',
   }),
   noSuchDay: message<{ key: string; text: string; perhaps: string | null }>({

@@ -87,7 +87,8 @@ export function judgeOf(network: Network): Judge {
     let early = 0
     for (const { at, weight } of uncertain) early += weight * (start[at]! - begin)
     let written = 0
-    for (let task = 0; task < tasks.length; task++) written += (tasks.length - task) * (start[task]! - begin)
+    for (let task = 0; task < tasks.length; task++)
+      written += (tasks.length - (tasks[task]!.listed ?? task)) * (start[task]! - begin)
     return { late, ties: [cost, sessions, waits, early, written] }
   }
 }

@@ -39,13 +39,14 @@ function rankOf({ start, finish }: Decoded): Float64Array {
  * The plan with as few sessions as trying shows, with no later finish, no more lateness and no more cost.
  * Method: the session with least work is taken away and the plan laid out again in its own order; where that is no
  * worse it stays so, and the next follows. Each session is tried once; each try is one schedule, at most `tries`.
+ * Gives also what is kept free: who lays the plan out again keeps it so.
  */
 export function fewerSessions(
   network: Network,
   { decode, judge }: { readonly decode: Decoder; readonly judge: Judge },
   plan: Decoded,
   tries: number,
-): { readonly plan: Decoded; readonly tried: number } {
+): { readonly plan: Decoded; readonly closed: readonly Taken[]; readonly tried: number } {
   let current = plan
   let closed: readonly Taken[] = []
   const asked = new Set<string>()
@@ -63,5 +64,5 @@ export function fewerSessions(
     current = outcome.found
     closed = more
   }
-  return { plan: current, tried }
+  return { plan: current, closed, tried }
 }

@@ -1,5 +1,6 @@
 /** Problems of any kind made ready for breeding: calendars, holds, longest waits, timetables. */
 
+import { asWritten } from './as-written.ts'
 import { type BackwardPass, backwardOf } from './backward.ts'
 import { type Judge, judgeOf } from './besides.ts'
 import { type Bred, type Breedable, type BreedOptions, breed, type Manner, nothingBesides } from './breed.ts'
@@ -149,5 +150,6 @@ export function generalSearch(
   const { plan, tried } = breed(breedable, { ...options, effort: options.effort - forSessions })
   if (plan === null || options.stop?.()) return { plan, tried, stuck: passes.stuck }
   const fewer = fewerSessions(network, passes, plan, forSessions)
-  return { plan: fewer.plan, tried: tried + fewer.tried, stuck: passes.stuck }
+  const tidy = asWritten(network, passes, fewer, forSessions - fewer.tried)
+  return { plan: tidy.plan, tried: tried + fewer.tried + tidy.tried, stuck: passes.stuck }
 }

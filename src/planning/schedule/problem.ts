@@ -73,6 +73,8 @@ export interface Task {
   readonly modes: readonly Mode[]
   /** Higher goes first among equals. */
   readonly preference: number
+  /** Its place where tasks are to go as listed if nothing else tells between them; its number where not said. */
+  readonly listed?: number
   /** A finish after this is late; all minutes late together come before the finish of the whole. Never where not said. */
   readonly due?: Instant
   /** Weight with which, of plans with the same finish, an early start is wanted: what may take longer. 0 where not said. */

@@ -93,13 +93,18 @@ function counter(spans: Spans): (at: Instant) => Minutes {
   }
 }
 
+/** When a resource can do any of its work: the hours of the ways that take it, and of all ways of what it is held for. */
 function openTime(
   { problem, clocks }: Network,
   resource: number,
-  tasks: readonly number[],
+  held: readonly number[],
 ): (at: Instant) => Minutes {
   const { capacity } = problem.resources[resource]!
-  const all = [...new Set(tasks.flatMap((task) => clocks[task]!.map(({ spans }) => spans)))]
+  const ways = [
+    ...clocks.flat().filter(({ mode }) => amountIn(mode, resource) > 0),
+    ...held.flatMap((task) => clocks[task]!),
+  ]
+  const all = [...new Set(ways.map(({ spans }) => spans))]
   if (all.includes(null)) return (at) => capacity * (at - problem.start)
   const spans = all.reduce<Spans>((sum, one) => unite(sum, one!), new Int32Array())
   const count = counter(spans)
@@ -121,8 +126,8 @@ function crewOf(
     if (!resources.includes(resource)) return []
     return [{ from, to, work: amount * heldWork(network, inside[index]!, order), tasks: [...inside[index]!] }]
   })
-  const users = [...own.map(({ from }) => from), ...holds.flatMap(({ tasks }) => tasks)]
-  const opens = resources.map((resource) => openTime(network, resource, users))
+  const held = holds.flatMap(({ tasks }) => tasks)
+  const opens = resources.map((resource) => openTime(network, resource, held))
   return {
     pieces: [...own, ...holds],
     openUntil: (at) => opens.reduce((sum, open) => sum + open(at), 0),

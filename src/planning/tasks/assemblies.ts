@@ -29,7 +29,8 @@ function buildAssembly(ground: Ground, plan: AssemblyPlan, instances: number): v
   const order = ground.orders.get(plan.of ?? '')
   if (!order?.order) return
   const byStep = new Map<string, StepTasks[]>()
-  for (const step of plan.steps) {
+  const place = new Map(order.order.map((step, at) => [step, at]))
+  for (const step of [...plan.steps].sort((a, b) => place.get(a.id)! - place.get(b.id)!)) {
     const count = step.together ? 1 : instances
     const tasks = Array.from({ length: count }, (_, index) =>
       buildStep(ground, { plan, index, of: count, suffix: suffixOf(plan, index, count) }, step),

@@ -59,6 +59,7 @@ export class NetworkBuilder {
     const { labour } = task
     this.#tasks.set(task.id, {
       id: task.id,
+      listed: this.#tasks.size,
       title: task.title,
       kind: task.kind,
       at: task.at,

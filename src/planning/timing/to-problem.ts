@@ -202,6 +202,7 @@ export function toProblem(project: Project, network: TaskNetwork, from: Instant,
       release: task.release,
       modes: made[at]!.modes,
       preference: preference[task.kind] ?? 0,
+      listed: task.listed ?? at,
       uncertain: task.kind === 'order' ? (weights.get(task.subject.cart!) ?? 1) : 0,
     }),
   )

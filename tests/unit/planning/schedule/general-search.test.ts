@@ -69,7 +69,40 @@ describe('problems with hours', () => {
   })
 })
 
+describe('two people with different evenings', () => {
+  it('are bounded by the hours that each has, not by twice the hours of both', () => {
+    // By hand: 15 pieces of 10 that may not pause. Ana has 100 on the first evening, ben 100 on the second and no other:
+    // 10 pieces on the first, 5 on the second. Too many for the small proof, so the bound alone must tell.
+    const [ana, ben] = [calendar('ana', [0, 100]), calendar('ben', [1000, 1100])]
+    const one = Array.from({ length: 15 }, (_, k) =>
+      task(`piece ${k}`, [
+        mode(10, { calendar: 0, needs: [take(0, 1, 'work')] }),
+        mode(10, { calendar: 1, needs: [take(1, 1, 'work')] }),
+      ]),
+    )
+    const both = problem(one, {
+      horizon: 10_000,
+      calendars: [ana, ben],
+      resources: [
+        { id: 'ana', capacity: 1, sessions: ana.spans },
+        { id: 'ben', capacity: 1, sessions: ben.spans },
+      ],
+    })
+    const outcome = scheduleProblem(both, { effort: 20, seed: 1, nodes: 0 })
+    expect(outcome.kind === 'found' && [outcome.schedule.finish, outcome.bound]).toEqual([1050, 1050])
+  })
+})
+
 describe('of the same finish', () => {
+  it('work that nothing tells apart goes as listed, whatever number it has', () => {
+    const listed = [3, 0, 2, 4, 1]
+    const plan = found(bench(listed.map((place) => task(`place ${place}`, hands(10), { listed: place }))))
+    const order = listed
+      .map((_, at) => at)
+      .sort((a, b) => plan.placements[a]!.start - plan.placements[b]!.start)
+    expect(order.map((at) => listed[at]!)).toEqual([0, 1, 2, 3, 4])
+  })
+
   // The last task lies on the third evening whatever happens; the two small ones have the evenings before it.
   const late = task('late', hands(50), { release: 2000 })
 
