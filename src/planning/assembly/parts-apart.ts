@@ -8,12 +8,15 @@ export type Apart = (left: StepSet) => readonly StepSet[]
 export function partsApart(book: RuleBook): Apart {
   const always = lastingTies(book)
   const mixed = book.mixed.flatMap((rules, step) => rules.map((rule) => ({ step, rule })))
+  const ties = always.map((set) => set.slice())
+  let touched = new Set<number>()
   const tiesOf = (left: StepSet): readonly StepSet[] => {
     if (mixed.length === 0) return always
+    for (const step of touched) ties[step]!.set(always[step]!)
+    touched = new Set()
     const done = left.map((word) => ~word)
-    const ties = always.map((set) => set.slice())
     for (const { step, rule } of mixed)
-      if (has(left, step) && !rule.settled(done)) tie(ties, step, rule.looksAt, book.size)
+      if (has(left, step) && !rule.settled(done)) tie(ties, step, rule.looksAt, touched)
     return ties
   }
   return (left) => {
@@ -29,18 +32,22 @@ export function partsApart(book: RuleBook): Apart {
 function lastingTies(book: RuleBook): readonly StepSet[] {
   const ties = Array.from({ length: book.size }, () => setOf([], book.words))
   for (let step = 0; step < book.size; step++) {
-    tie(ties, step, book.required[step]!, book.size)
-    for (const set of book.beforeLast[step]!) if (!has(set, step)) tie(ties, step, set, book.size)
+    tie(ties, step, book.required[step]!)
+    for (const set of book.beforeLast[step]!) if (!has(set, step)) tie(ties, step, set)
   }
   return ties
 }
 
-function tie(ties: readonly StepSet[], step: number, to: StepSet, size: number): void {
-  for (let other = 0; other < size; other++) {
-    if (!has(to, other)) continue
-    add(ties[step]!, other)
-    add(ties[other]!, step)
-  }
+/** Ties a step to those of a set, both ways; which rows changed is noted in `touched`. */
+function tie(ties: readonly StepSet[], step: number, to: StepSet, touched?: Set<number>): void {
+  touched?.add(step)
+  for (const [w, word] of to.entries())
+    for (let left = word; left !== 0; left &= left - 1) {
+      const other = 32 * w + 31 - Math.clz32(left & -left)
+      add(ties[step]!, other)
+      add(ties[other]!, step)
+      touched?.add(other)
+    }
 }
 
 /** Takes the part that `first` belongs to out of `rest`. */

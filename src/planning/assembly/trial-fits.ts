@@ -9,7 +9,7 @@ import type { PlanSchedule } from '../../model/schedule.ts'
 import type { PlanTask, TaskNetwork } from '../../model/tasks.ts'
 import type { TrialFit, TrialLeg } from '../../model/trial-fit.ts'
 import { sessionsOf } from '../calendar/open-hours.ts'
-import { type OnHand, trialLeg } from './trial-leg.ts'
+import { type OnHand, type Trial, trialLeg } from './trial-leg.ts'
 
 /** What trial fits are found from. */
 export interface Tryable {
@@ -22,9 +22,19 @@ export interface Tryable {
   readonly readyAt: ReadonlyMap<string, Instant>
 }
 
-/** The same, with the tasks of the first of each batch at hand, by assembly; `null` is the device. */
+/** The same, with what any evening asks of it. */
 interface Trying extends Tryable {
+  /** Assemblies that can be built, as they are built. */
+  readonly trials: readonly { readonly assembly: AssemblyPlan; readonly trial: Trial }[]
+  /** Tasks of the first of each batch, by assembly; `null` is the device. */
   readonly firsts: ReadonlyMap<string | null, readonly PlanTask[]>
+}
+
+function trialsOf({ project, orders, joins }: Tryable): Trying['trials'] {
+  return plansAsBuilt(project).flatMap((assembly) => {
+    const order = orders.get(assembly.of ?? '')?.order
+    return order ? [{ assembly, trial: trialLeg(assembly, order, joins) }] : []
+  })
 }
 
 function firstsOf({ tasks }: TaskNetwork): Trying['firsts'] {
@@ -42,7 +52,7 @@ const soonDays = 2
  * of the longest stretch. Tried is what the plan does on a later day, on what is really done by then.
  */
 export function trialFits(given: Tryable): readonly TrialFit[] {
-  const plan: Trying = { ...given, firsts: firstsOf(given.network) }
+  const plan: Trying = { ...given, trials: trialsOf(given), firsts: firstsOf(given.network) }
   const freedom = freedomOf(plan)
   const all = evenings(plan).flatMap((at) => {
     const fit = trialFit(plan, at, freedom(at))
@@ -81,15 +91,13 @@ function trialFit(plan: Trying, at: Instant, isFree: (task: string) => boolean):
   const day = dayOf(at)
   const tried = new Set<string>()
   const legs: TrialLeg[] = []
-  for (const assembly of plansAsBuilt(plan.project)) {
-    const order = plan.orders.get(assembly.of ?? '')?.order
-    if (!order) continue
+  for (const { assembly, trial } of plan.trials) {
     const hand: OnHand = {
       ...onHand(plan, day, at, tried),
       stands: standing(plan, assembly, day, at),
       couldBeDone: doable(plan, assembly, isFree),
     }
-    const leg = trialLeg(assembly, order, plan.joins, hand)
+    const leg = trial(hand)
     if (!leg) continue
     legs.push(leg)
     if (leg.whole && assembly.of !== null) tried.add(assembly.of)

@@ -18,27 +18,38 @@ export interface OnHand {
   readonly couldBeDone: (step: Step) => boolean
 }
 
+/** What can be tried of one assembly with what is here on a day; `null` where nothing can. */
+export type Trial = (hand: OnHand) => TrialLeg | null
+
 /**
- * The longest stretch of one assembly that goes together and apart again without harm, on what is really done by then:
+ * Tries one assembly: the longest stretch that goes together and apart again without harm, on what is really done by then:
  * every step to come that destroys nothing when it is undone, whose parts and tools are here, and whose steps before it
  * are done or in the stretch. Taking out what cannot be done takes out what stands on it and nothing else, so the
  * stretch is the longest there is.
- * Needs: `order` is one in which the assembly can be built. Gives: `null` where nothing can be tried.
+ * Needs: `order` is one in which the assembly can be built.
  */
-export function trialLeg(
-  plan: AssemblyPlan,
-  order: readonly string[],
-  joins: readonly Join[],
-  hand: OnHand,
-): TrialLeg | null {
-  const bench = benchPlan(plan)
-  const byStep = joinsOf(joins, plan.of)
+export function trialLeg(plan: AssemblyPlan, order: readonly string[], joins: readonly Join[]): Trial {
+  const steps = new Map(plan.steps.map((step) => [step.id, step]))
+  const ordered = order.flatMap((id) => steps.get(id) ?? [])
+  const known: Known = { plan, ordered, bench: benchPlan(plan), byStep: joinsOf(joins, plan.of) }
+  return (hand) => longestStretch(known, hand)
+}
+
+/** What holds of an assembly on any day. */
+interface Known {
+  readonly plan: AssemblyPlan
+  /** Its steps in the order of assembly. */
+  readonly ordered: readonly Step[]
+  readonly bench: BenchPlan
+  readonly byStep: ReturnType<typeof joinsOf>
+}
+
+function longestStretch({ plan, ordered, bench, byStep }: Known, hand: OnHand): TrialLeg | null {
   const done = plan.steps.filter((step) => hand.stands(step) === 'done')
   if (plan.ground !== null && done.length === 0 && !hand.part(plan.ground, 1)) return null
-  const steps = new Map(plan.steps.map((step) => [step.id, step]))
   const stretch: Step[] = []
   const isIn = (step: Step): boolean => stretch.includes(step) || done.includes(step)
-  for (const step of order.flatMap((id) => steps.get(id) ?? [])) {
+  for (const step of ordered) {
     if (hand.stands(step) !== 'to come' || !leavesSomething(step)) continue
     if (undoCost(step, byStep.get(step.id)) === 'destroyed') continue
     if (isHere(step, hand) && hand.tools(step) && standsOnStretch(plan, bench, step, isIn)) stretch.push(step)

@@ -1,6 +1,7 @@
 /** The tasks that set the finish of one sample, found fast. */
 import { dayOf, type Instant, minutesPerDay } from '../../base/clock.ts'
-import { finishFrom, type Problem } from '../schedule/index.ts'
+import type { Problem } from '../schedule/index.ts'
+import { emptyRun, type Run, runFrom } from '../schedule/work-time.ts'
 import type { Laid } from './policy.ts'
 
 /** Gives the tasks on the chain that sets the finish of a sample, last first. */
@@ -8,6 +9,8 @@ export type ChainFinder = (laid: Laid) => readonly number[]
 
 /** Who takes a resource: a task for itself, or a hold that ends with `until`. */
 interface User {
+  /** Place among the users of the resource. */
+  readonly place: number
   readonly until: number
   readonly held: boolean
 }
@@ -15,24 +18,28 @@ interface User {
 interface Ways {
   readonly problem: Problem
   readonly into: readonly (readonly Problem['links'][number][])[]
-  readonly users: readonly (readonly User[])[]
+  /** By resource; sorted anew for each sample, which changes little. */
+  readonly users: readonly User[][]
   /** Resources of the holds that begin with each task. */
   readonly holds: readonly (readonly number[])[]
   /** Tasks that must follow each task closely. */
   readonly followers: readonly (readonly number[])[]
+  readonly run: Run
 }
 
 /**
  * Finds the chain that sets a finish, by the rule of the plan's driving chain: from the last task back, each to the link
  * that ends last where its start follows from that on its own hours, else to whoever gave up one of its people or
  * machines last. Where its start follows from neither, another has to follow it closely, and whatever ended last for
- * either is taken. Cost: O(chain x (links of a task + users of its resources)).
+ * either is taken. Cost: O(users of resources + chain x (links of a
+ * task + log of the users of its resources)).
  */
 export function chainFinder(problem: Problem): ChainFinder {
   const ways = waysOf(problem)
   return (laid) => {
     const chain: number[] = []
     const seen = new Set<number>()
+    sortUsers(ways, laid.found)
     let task = laid.found.finish.indexOf(laid.found.end)
     while (task >= 0) {
       seen.add(task)
@@ -74,22 +81,23 @@ function waysOf(problem: Problem): Ways {
   const users: User[][] = problem.resources.map(() => [])
   for (const [task, { modes }] of problem.tasks.entries()) {
     const resources = new Set(modes.flatMap(({ needs }) => needs.map(({ resource }) => resource)))
-    for (const resource of resources) users[resource]!.push({ until: task, held: false })
+    for (const resource of resources)
+      users[resource]!.push({ place: users[resource]!.length, until: task, held: false })
   }
   const holds: number[][] = problem.tasks.map(() => [])
   for (const { resource, from, to } of problem.holds) {
-    users[resource]!.push({ until: to, held: true })
+    users[resource]!.push({ place: users[resource]!.length, until: to, held: true })
     holds[from]!.push(resource)
   }
-  return { problem, into, users, holds, followers }
+  return { problem, into, users, holds, followers, run: emptyRun() }
 }
 
 /** Whether the start of a task follows, on its own hours, from an instant. */
-function follows({ problem }: Ways, { found, network }: Laid, task: number, from: Instant): boolean {
+function follows({ run }: Ways, { found, network }: Laid, task: number, from: Instant): boolean {
   const start = found.start[task]!
   if (from === start) return true
-  const { mode } = network.clocks[task]![found.mode[task]!]!
-  return from < start && finishFrom(mode, problem.calendars, from)?.start === start
+  const clock = network.clocks[task]![found.mode[task]!]!
+  return from < start && runFrom(clock, from, run) && run.start === start
 }
 
 /** The link into a task that ends last. */
@@ -123,15 +131,35 @@ function lastUser(ways: Ways, { found, network }: Laid, task: number, seen: Read
   const start = found.start[task]!
   let [best, last] = [-1, Number.NEGATIVE_INFINITY]
   const look = (resource: number): void => {
-    for (const { until, held } of ways.users[resource]!) {
+    const users = ways.users[resource]!
+    for (let k = countUpTo(users, found.finish, start) - 1; k >= 0; k--) {
+      const { until, held } = users[k]!
       const end = found.finish[until]!
-      if (end <= last || end > start || until === task || seen.has(until)) continue
+      if (end <= last) return
+      if (until === task || seen.has(until)) continue
       if (!held && !takes(until).some((demand) => demand.resource === resource)) continue
       best = until
       last = end
+      return
     }
   }
   for (const { resource } of takes(task)) look(resource)
   for (const resource of ways.holds[task]!) look(resource)
   return { task: best, at: last }
+}
+
+/** How many users, sorted by finish, finish by an instant. */
+function countUpTo(users: readonly User[], finish: Int32Array, by: Instant): number {
+  let [low, high] = [0, users.length]
+  while (low < high) {
+    const middle = (low + high) >> 1
+    if (finish[users[middle]!.until]! > by) high = middle
+    else low = middle + 1
+  }
+  return low
+}
+
+/** Sorts users by finish, of those that finish together the first named last. */
+function sortUsers({ users }: Ways, { finish }: Laid['found']): void {
+  for (const some of users) some.sort((a, b) => finish[a.until]! - finish[b.until]! || b.place - a.place)
 }

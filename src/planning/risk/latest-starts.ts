@@ -1,6 +1,7 @@
 import type { Instant } from '../../base/clock.ts'
-import { type Network, type Problem, startFor } from '../schedule/index.ts'
+import type { Network, Problem } from '../schedule/index.ts'
 import { latestShifted } from '../schedule/lag.ts'
+import { never as beyond, emptyRun, runBefore } from '../schedule/work-time.ts'
 
 /** Later than everything: nothing waits for it. */
 const never = Number.POSITIVE_INFINITY
@@ -14,13 +15,15 @@ const never = Number.POSITIVE_INFINITY
 export function latestStartsFor(network: Network, order: readonly number[], finish: Instant): Float64Array {
   const { problem, clocks } = network
   const latest = new Float64Array(problem.tasks.length)
+  const run = emptyRun()
   for (let k = order.length - 1; k >= 0; k--) {
     const task = order[k]!
     const by = finishBy(network, latest, task, finish)
-    latest[task] = clocks[task]!.reduce((last, { mode }) => {
-      const start = by === -never ? null : startFor(mode, problem.calendars, by)
-      return Math.max(last, start?.start ?? -never)
-    }, -never)
+    latest[task] = clocks[task]!.reduce(
+      (last, clock) =>
+        by !== -never && runBefore(clock, beyond, by, run) ? Math.max(last, run.start) : last,
+      -never,
+    )
   }
   return latest
 }

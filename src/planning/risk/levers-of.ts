@@ -46,7 +46,7 @@ export function leversOf(source: SampleSource, shareOf: Bearing = () => 0): Leve
   const orders = [planRank(source), latestOrder(source)]
   const share = Math.min(1, usualTasks / source.network.tasks.length)
   const some = (most: number): number => Math.ceil(share * most)
-  const effort = Math.min(schedule.schedulesTried, some(mostEffort))
+  const effort = some(mostEffort) > 1 ? Math.min(schedule.schedulesTried, some(mostEffort)) : 0
   const inOrder = list.slice(0, some(mostChanges)).map((change) => inOwnOrders(change, orders))
   const tried = bestOfEach(inOrder).map((one, at) =>
     at < some(mostSearched) ? searchedToo(one, effort, orders[0]!) : one,
@@ -107,8 +107,9 @@ function bestWithout(
   return Math.min(schedule.finish, found, ...orders.map((order) => endOf(decode, order)))
 }
 
-/** The best of a few schedules, the first of them in the plan's own order. */
+/** The best of a few schedules, the first of them in the plan's own order; that one alone is known without. */
 function search(problem: Problem, effort: number, first: Int32Array): Schedule | null {
+  if (effort === 0) return null
   const outcome = scheduleProblem(problem, { effort, seed: 1, first, bounded: false })
   return outcome.kind === 'found' ? outcome.schedule : null
 }

@@ -5,13 +5,15 @@ import type { PlanSchedule } from '../../model/schedule.ts'
 import type { TaskNetwork } from '../../model/tasks.ts'
 import { timetableOf } from '../calendar/deliveries.ts'
 import {
+  type Blocks,
+  clockOf,
   type Decoded,
   decoderOf,
+  linkedBlocks,
   type Mode,
   type Network,
   networkOf,
   type Problem,
-  type Task,
 } from '../schedule/index.ts'
 import { type Translated, toProblem } from '../timing/to-problem.ts'
 import type { Draws } from './draws.ts'
@@ -86,11 +88,12 @@ export function policyOf(source: PolicySource, draws: Draws): Policy {
   const from = instantOf(project.device.start, 0)
   const horizon = horizonOf(from, schedule.finish)
   const rank = planRank(source)
-  const problem = closerToPlan(source, toProblem(project, network, from, horizon), rank)
+  const laidOut = closerToPlan(source, toProblem(project, network, from, horizon), rank)
+  const { problem } = laidOut.network
   const setSample = sampledClocks(source, draws, problem, horizon)
-  const live = liveNetwork(problem)
-  const sampled = asker(live, rank)
-  const own = asker(liveNetwork(problem), rank)
+  const live = liveNetwork(laidOut.network)
+  const sampled = asker(live, laidOut.blocks, rank)
+  const own = asker(liveNetwork(laidOut.network), laidOut.blocks, rank)
   return {
     problem,
     horizon,
@@ -109,9 +112,9 @@ export function policyOf(source: PolicySource, draws: Draws): Policy {
 type Ask = (change?: Held | Pulled) => Laid | null
 
 /** Lays a network out by rank, one task held or pulled for just that question. */
-function asker(live: LiveNetwork, rank: Int32Array): Ask {
+function asker(live: LiveNetwork, blocks: Blocks, rank: Int32Array): Ask {
   const { network } = live
-  const decode = decoderOf(network)
+  const decode = decoderOf(network, blocks)
   const ask = (order: ArrayLike<number>): Laid | null => {
     const outcome = decode(order)
     return outcome.kind === 'found' ? { found: outcome.found, network } : null
@@ -127,23 +130,33 @@ function asker(live: LiveNetwork, rank: Int32Array): Ask {
   }
 }
 
+/** A problem laid out, with the blocks of its tasks. */
+interface LaidOut {
+  readonly network: Network
+  readonly blocks: Blocks
+}
+
 /**
  * Whoever is there first does a task, as the scheduler has it, or the people of the plan alone: whichever brings the
  * plan's own times nearer to its finish.
  */
-function closerToPlan({ network, schedule }: PolicySource, free: Translated, rank: Int32Array): Problem {
-  const endOf = (problem: Problem): Instant => {
-    const outcome = decoderOf(networkOf(problem))(rank)
-    return outcome.kind === 'found' ? outcome.found.end : Number.POSITIVE_INFINITY
+function closerToPlan({ network, schedule }: PolicySource, free: Translated, rank: Int32Array): LaidOut {
+  const laidOut = (problem: Problem): LaidOut & { readonly end: Instant } => {
+    const made = networkOf(problem)
+    const blocks = linkedBlocks(made)
+    const outcome = decoderOf(made, blocks)(rank)
+    const end = outcome.kind === 'found' ? outcome.found.end : Number.POSITIVE_INFINITY
+    return { network: made, blocks, end }
   }
-  if (endOf(free.problem) <= schedule.finish) return free.problem
+  const first = laidOut(free.problem)
+  if (first.end <= schedule.finish) return first
   const tasks = free.problem.tasks.map((task, at) => {
     const planned = schedule.tasks.get(network.tasks[at]!.id)!.people.join()
     const own = task.modes.filter((_, mode) => free.people[at]![mode]!.join() === planned)
     return own.length === 0 ? task : { ...task, modes: own }
   })
-  const kept = { ...free.problem, tasks }
-  return endOf(kept) < endOf(free.problem) ? kept : free.problem
+  const kept = laidOut({ ...free.problem, tasks })
+  return kept.end < first.end ? kept : first
 }
 
 /** A network of which clocks and releases change between passes; links, demands and holds stay. */
@@ -153,8 +166,8 @@ interface LiveNetwork {
   readonly setRelease: (task: number, release: Instant) => void
 }
 
-function liveNetwork(problem: Problem): LiveNetwork {
-  const first = networkOf(problem)
+function liveNetwork(first: Network): LiveNetwork {
+  const { problem } = first
   const tasks = [...problem.tasks]
   const clocks = [...first.clocks]
   return {
@@ -176,10 +189,8 @@ function sampledClocks(
   horizon: Instant,
 ): (k: number, set: LiveNetwork['setClocks']) => void {
   const timetable = drawnTimetables(project, problem.start, horizon)
-  const remade = (at: number, change: (mode: Mode) => Mode): Network['clocks'][number] => {
-    const task: Task = { ...problem.tasks[at]!, modes: problem.tasks[at]!.modes.map(change) }
-    return networkOf({ ...problem, tasks: [task], links: [], holds: [] }).clocks[0]!
-  }
+  const remade = (at: number, change: (mode: Mode) => Mode): Network['clocks'][number] =>
+    problem.tasks[at]!.modes.map((mode) => clockOf(change(mode), problem.calendars))
   const work = [...draws.minutes].map(([at, minutes]) => {
     const made = kept((key) =>
       remade(at, (mode) => withMinutes(mode, Math.floor(key / manyMinutes), key % manyMinutes)),

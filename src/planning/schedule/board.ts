@@ -109,33 +109,45 @@ export function freeAt(board: Board, task: number, mode: number, run: Run): Inst
 }
 
 /**
- * The first instant at or after `at` that lies in no full window of the calendar: one in which nothing of a resource is
- * free as long as the shortest piece takes that was asked for so far. What was found full is passed over at once from
- * then on, until something is given back.
+ * The number of the first window from number `first` on that is not full: one in which nothing of a resource is free as
+ * long as the shortest piece takes that was asked for so far. What was found full is passed over at once from then on,
+ * until something is given back.
  */
-function afterFull(board: Board, calendar: number, resource: number, at: Instant, piece: Minutes): Instant {
-  const { spans } = board.network.problem.calendars[calendar]!
-  const place = calendar * board.taken.length + resource
-  board.beyond[place] ??= new Int32Array(spans.length >> 1)
+function afterFull(board: Board, place: number, spans: Int32Array, resource: number, first: number): number {
   const beyond = board.beyond[place]!
-  if (piece < board.shortest[place]!) {
-    board.shortest[place] = piece
-    beyond.fill(0)
-  }
   const least = board.shortest[place]!
-  const first = firstClosingAfter(spans, at)
   let k = first
   while (k < beyond.length) {
     if (beyond[k]! === 0 && !board.taken[resource]!.isFull(spans[2 * k]!, spans[2 * k + 1]!, least)) break
     k = Math.max(k + 1, beyond[k]!)
   }
-  if (k === first) return at
   for (let j = first; j < k; ) {
     const next = Math.max(j + 1, beyond[j]!)
     beyond[j] = k
     j = next
   }
-  return k < beyond.length ? spans[2 * k]! : never
+  return k
+}
+
+/** The first instant at or after `at`, within a window of the calendar, from which on a demand is free for a whole piece. */
+function firstGap(board: Board, calendar: number, demand: Demand, at: Instant, piece: Minutes): Instant {
+  const { spans } = board.network.problem.calendars[calendar]!
+  const { resource, working } = demand
+  const occupation = board.taken[resource]!
+  const place = calendar * board.taken.length + resource
+  board.beyond[place] ??= new Int32Array(spans.length >> 1)
+  if (piece < board.shortest[place]!) {
+    board.shortest[place] = piece
+    board.beyond[place]!.fill(0)
+  }
+  let k = firstClosingAfter(spans, at)
+  for (;;) {
+    k = afterFull(board, place, spans, resource, k)
+    if (2 * k >= spans.length) return never
+    const gap = occupation.gapWithin(Math.max(at, spans[2 * k]!), spans[2 * k + 1]!, working, piece)
+    if (gap < never) return gap
+    k++
+  }
 }
 
 /** Forgets what was found full: something of it may be free again. */
@@ -149,8 +161,8 @@ function searchFrom(board: Board, task: number, mode: number, at: Instant): Inst
   const { calendar } = clock.mode
   if (calendar === null || clock.duration === 0 || clock.mode.timetable) return at
   let from = at
-  for (const { resource } of board.network.demands[task]![mode]!)
-    from = Math.max(from, afterFull(board, calendar, resource, from, clock.first))
+  for (const demand of board.network.demands[task]![mode]!)
+    from = Math.max(from, firstGap(board, calendar, demand, from, clock.first))
   return from
 }
 

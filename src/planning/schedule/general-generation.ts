@@ -34,11 +34,11 @@ export function generalGeneration(network: Network, options: SearchOptions): Sch
   const lower = relaxed.bound - network.problem.start
   const { plan, tried, stuck } = generalSearch(network, blocks, { ...options, effort, lower })
   if (plan === null) return { kind: 'none found', stuck: stuck!.stuck, why: stuck!.why }
-  const bound = workloadBound(network, blocks, relaxed.bound, plan.end)
+  const small = isSmall(network)
+  const asked = small || options.bounded !== false
+  const bound = asked ? workloadBound(network, blocks, relaxed.bound, plan.end) : relaxed.bound
   const proof =
-    bound < plan.end && isSmall(network)
-      ? proveSmall(network, plan.end, options.nodes ?? usualNodes)
-      : noProof
+    bound < plan.end && small ? proveSmall(network, plan.end, options.nodes ?? usualNodes) : noProof
   const best = proof.plan ?? plan
   const least = proof.complete ? best.end : bound
   return {

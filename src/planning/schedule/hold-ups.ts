@@ -241,11 +241,13 @@ function holderBefore(
   by: Instant,
   task: number,
 ): number | null {
-  const others = stretches[resource]!.filter(
-    ({ close, last }) => close <= by && last !== task && !seen.has(last),
-  )
-  const [best] = others.sort((a, b) => b.close - a.close || a.last - b.last)
-  return best ? best.last : null
+  let best: Stretch | null = null
+  for (const one of stretches[resource]!) {
+    if (one.close > by || one.last === task || seen.has(one.last)) continue
+    const gain = best === null ? 1 : one.close - best.close || best.last - one.last
+    if (gain > 0) best = one
+  }
+  return best === null ? null : best.last
 }
 
 /** What stands in the way of those that must follow the task closely, where that moves the task. */

@@ -89,6 +89,18 @@ export class Occupation {
     return close - from < least
   }
 
+  /** The first instant within `[open, close)` from which on `amount` is free for as long as `least`; `never` where none is. */
+  gapWithin(open: Instant, close: Instant, amount: number, least: Minutes): Instant {
+    const most = this.#capacity - amount
+    let from = open
+    for (let k = this.#step(open); k < this.#count && this.#times[k]! < close; k++) {
+      if (this.#levels[k]! <= most) continue
+      if (this.#times[k]! - from >= least) return from
+      from = k + 1 < this.#count ? this.#times[k + 1]! : never
+    }
+    return close - from >= least ? from : never
+  }
+
   /** Where the last stretch within `[open, close)` that leaves less than `amount` free ends; `-never` where all is free. */
   blockedUntil(open: Instant, close: Instant, amount: number): Instant {
     if (close <= open) return -never

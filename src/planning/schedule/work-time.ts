@@ -128,13 +128,15 @@ function rideBefore(clock: Clock, latest: Instant, finish: Instant, run: Run): b
   return k >= 0 && rideFrom(clock, Math.min(latest, leaveBefore[k]! - 1), run)
 }
 
-/** Latest start of a pausable task within span `k`, no later than `latest`, that still finishes by `finish`. */
+/** Latest start of a pausable task within span `k`, no later than `by.start`, that still finishes by `by.finish`. */
 function latestWithin(clock: Clock, k: number, by: Latest, run: Run): boolean {
-  const spans = clock.spans!
   const fits = (start: Instant) => workThrough(clock, k, start, run) && run.finish <= by.finish
-  let low = spans[2 * k]!
-  let high = Math.min(by.start, spans[2 * k + 1]! - clock.first)
-  if (high < low || !fits(low)) return false
+  let low = clock.spans![2 * k]!
+  if (by.start < low) return false
+  // Where no piece is passed over, this is it.
+  if (fits(by.start)) return true
+  if (!fits(low)) return false
+  let high = by.start - 1
   while (low < high) {
     const middle = (low + high + 1) >> 1
     if (fits(middle)) low = middle
@@ -147,9 +149,12 @@ function pausableBefore(clock: Clock, by: Latest, run: Run): boolean {
   const spans = clock.spans!
   let open = 0
   for (let k = spanBefore(spans, by.finish - 1); k >= 0; k--) {
-    open += Math.min(by.finish, spans[2 * k + 1]!) - spans[2 * k]!
-    if (open < clock.duration || spans[2 * k]! > by.start) continue
-    if (latestWithin(clock, k, by, run)) return true
+    const [opens, closes] = [spans[2 * k]!, spans[2 * k + 1]!]
+    open += Math.min(by.finish, closes) - opens
+    if (open < clock.duration || opens > by.start) continue
+    // Started later, less is open up to the finish than the work takes.
+    const start = Math.min(by.start, closes - clock.first, opens + open - clock.duration)
+    if (latestWithin(clock, k, { start, finish: by.finish }, run)) return true
   }
   return false
 }

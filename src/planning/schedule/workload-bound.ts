@@ -1,5 +1,5 @@
 /** A bound from below on the finish of any problem: work that must be done between two instants against the open time there. */
-import type { Instant, Minutes } from '../../base/clock.ts'
+import { type Instant, type Minutes, minutesPerDay } from '../../base/clock.ts'
 import { type Spans, unite } from '../../base/spans.ts'
 import { arcLeast } from './lag.ts'
 import type { Blocks } from './linked-blocks.ts'
@@ -179,13 +179,15 @@ function lateBounds(
 /** Whether some stretch of time is asked for more work than is open in it. Cost: O(pieces^2). */
 function overloaded({ pieces, openUntil }: Crew, early: Times, late: Times): boolean {
   const byEnd = [...pieces].sort((a, b) => late.finish[a.to]! - late.finish[b.to]!)
-  const ends = byEnd.map(({ to }) => openUntil(late.finish[to]!))
-  for (const begin of new Set(pieces.map(({ from }) => early.start[from]!))) {
+  const ends = Float64Array.from(byEnd, ({ to }) => openUntil(late.finish[to]!))
+  const begins = Int32Array.from(byEnd, ({ from }) => early.start[from]!)
+  const works = Float64Array.from(byEnd, ({ work }) => work)
+  for (const begin of new Set(begins)) {
     const opened = openUntil(begin)
     let work = 0
-    for (const [k, piece] of byEnd.entries()) {
-      if (early.start[piece.from]! < begin) continue
-      work += piece.work
+    for (let k = 0; k < begins.length; k++) {
+      if (begins[k]! < begin) continue
+      work += works[k]!
       if (work > ends[k]! - opened) return true
     }
   }
@@ -195,9 +197,13 @@ function overloaded({ pieces, openUntil }: Crew, early: Times, late: Times): boo
 /** Most pieces of work of one crew that are looked at: past it the quadratic test is not worth its time. */
 const mostPieces = 1_500
 
+/** Tasks past which the bound is found to a day: each look takes long, and nobody plans so much to the minute. */
+const many = 1_000
+
 /**
  * An instant before which no schedule finishes: the least end, from `lower` up to `upper`, at which no task lacks time
- * and no crew lacks open minutes between any two instants. Method: bisection, since less time never lacks less.
+ * and no crew lacks open minutes between any two instants. Method: bisection, since less time never lacks less; of
+ * many tasks to within a day, unless the bound is `upper` itself.
  * Gives: `lower` where nothing more can be said. Cost: O(log(upper - lower) x (arcs + pieces^2)).
  */
 export function workloadBound(network: Network, blocks: Blocks, lower: Instant, upper: Instant): Instant {
@@ -212,8 +218,10 @@ export function workloadBound(network: Network, blocks: Blocks, lower: Instant, 
     const late = lateBounds(network, early, end, order)
     return late === null || crews.some((crew) => overloaded(crew, early, late))
   }
+  const grain = network.size > many ? minutesPerDay : 1
+  if (grain > 1 && lower < upper && refuted(upper - 1)) return upper
   let [low, high] = [lower, upper]
-  while (low < high) {
+  while (high - low >= grain) {
     const middle = (low + high) >> 1
     if (refuted(middle)) low = middle + 1
     else high = middle

@@ -64,12 +64,8 @@ describe('the stretch of a trial fit', () => {
         stands: ({ index }) => ((done & (1 << index)) === 0 ? 'to come' : 'done'),
         couldBeDone: () => false,
       }
-      const leg = trialLeg(
-        device,
-        device.steps.map(({ id }) => id),
-        [],
-        hand,
-      )
+      const order = device.steps.map(({ id }) => id)
+      const leg = trialLeg(device, order, [])(hand)
       const sets = Array.from({ length: 1 << size }, (_, set) => set).filter((set) =>
         goes(device, set, done, here),
       )
