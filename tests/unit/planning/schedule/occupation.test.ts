@@ -68,3 +68,27 @@ it('a window is full where no minutes in a row as long as asked are free in it',
     ),
   )
 })
+
+it('the first gap within a window is the first minutes in a row in which as much as asked is free', () => {
+  fc.assert(
+    fc.property(
+      fc.array(piece, { maxLength: 25 }),
+      fc.nat(60),
+      fc.integer({ min: 1, max: 30 }),
+      fc.integer({ min: 1, max: 3 }),
+      fc.integer({ min: 1, max: 12 }),
+      (pieces, open, length, amount, least) => {
+        const occupation = new Occupation(3)
+        const minutes = new Array<number>(100).fill(0)
+        for (const take of pieces) {
+          occupation.take(take.open, take.open + take.length, 1)
+          for (let t = take.open; t < take.open + take.length; t++) minutes[t]! += 1
+        }
+        const isFree = (from: number) =>
+          minutes.slice(from, from + least).every((used) => used + amount <= 3) && from + least <= open + length
+        const starts = Array.from({ length }, (_, k) => open + k)
+        expect(occupation.gapWithin(open, open + length, amount, least)).toBe(starts.find(isFree) ?? never)
+      },
+    ),
+  )
+})
