@@ -26,7 +26,7 @@ import { computeMoney } from './planning/cost/index.ts'
 import { studyMeshes, withFindings } from './planning/from-meshes/index.ts'
 import { inspectionLines } from './planning/inspection/inspection-lines.ts'
 import { planJoins } from './planning/joins/plan-joins.ts'
-import { drawPictures } from './planning/pictures/draw-pictures.ts'
+import type { WantedPictures } from './planning/pictures/draw-pictures.ts'
 import { sampleProject, samplesFor } from './planning/risk/index.ts'
 import { buildNetwork } from './planning/tasks/build-network.ts'
 import { effortFor } from './planning/timing/effort-for.ts'
@@ -37,9 +37,11 @@ import { tooLongTasks } from './planning/timing/too-long.ts'
 import { answerApart } from './report/answer-apart.ts'
 import { buildReport } from './report/build-report.ts'
 import type { Workbook } from './report/cells.ts'
+import { checklistOrders } from './report/checklist-orders.ts'
 import { buildWorkbook } from './report/index.ts'
 import type { ReportModel } from './report/report-model.ts'
 import type { ReportRepair } from './report/report-repair.ts'
+import type { ToldPictures } from './report/told-pictures.ts'
 import { resolveProject } from './resolve/resolve-project.ts'
 import { type LoadOptions, loadSource, type Source } from './source/load.ts'
 import { whyBlocked } from './verify/why-blocked.ts'
@@ -301,11 +303,46 @@ export interface PlanReport extends Planned {
 
 /** Plans a project and tells it: the facts for JSON and terminal, the finished grids for the workbook. */
 export function planReport(file: string, options: CompileOptions = {}): PlanReport {
-  const planned = plan(file, options)
+  return tell(plan(file, options))
+}
+
+function tell(planned: Planned, pictures?: ToldPictures): PlanReport {
   if (!planned.results) return { ...planned, report: null, workbook: null }
-  const told = { results: planned.results, findings: planned.diagnostics, fettle: version }
+  const told = {
+    results: planned.results,
+    findings: planned.diagnostics,
+    fettle: version,
+    ...(pictures === undefined ? {} : { pictures }),
+  }
   const workbook = buildWorkbook(told)
   return { ...planned, report: buildReport(told, workbook.sheets), workbook }
+}
+
+/**
+ * As `planReport`, with a picture beside each step of the checklist that puts something of which there is a mesh.
+ * `canShow` is asked only where there are meshes: whether pictures can become PNG here.
+ */
+export async function picturedReport(
+  file: string,
+  options: CompileOptions & { readonly canShow: () => boolean },
+): Promise<PlanReport> {
+  const planned = plan(file, options)
+  const { results } = planned
+  if (!results?.meshes) return tell(planned)
+  if (!options.canShow()) return tell(planned, 'no package')
+  const orders = checklistOrders(results)
+  return tell(planned, await picturesOf(results.project, orders, results.meshes, { whole: false }))
+}
+
+/** The drawing is loaded where there is something to draw. */
+async function picturesOf(
+  project: Project,
+  orders: ReadonlyMap<string, AssemblyOrder>,
+  meshes: FromMeshes,
+  wanted: WantedPictures,
+): Promise<Pictures> {
+  const { drawPictures } = await import('./planning/pictures/draw-pictures.ts')
+  return drawPictures(project, orders, meshes, wanted)
 }
 
 /** A checked project with line drawings of its steps. */
@@ -314,11 +351,20 @@ export interface Drawn extends Checked {
   readonly pictures: Pictures | null
 }
 
-/** Checks a project and draws its steps from the meshes of its parts, in the order of assembly. */
-export function draw(file: string, options: CompileOptions & { readonly oneScale?: boolean } = {}): Drawn {
+/**
+ * Checks a project and draws its steps from the meshes of its parts, in the order of its checklists; where nothing can
+ * be placed in time, in the order of assembly.
+ */
+export async function draw(
+  file: string,
+  options: CompileOptions & { readonly oneScale?: boolean } = {},
+): Promise<Drawn> {
   const { laid, ...checked } = upToLaid(file, options, uncounted)
-  const pictures = laid?.meshes
-    ? drawPictures(laid.project, laid.orders, laid.meshes, options.oneScale === true)
-    : null
-  return { ...checked, pictures }
+  if (!laid?.meshes) return { ...checked, pictures: null }
+  const results = planStage(laid, { ...options, samples: 0 }).made
+  const orders = results ? checklistOrders(results) : laid.orders
+  return {
+    ...checked,
+    pictures: await picturesOf(laid.project, orders, laid.meshes, { oneScale: options.oneScale === true }),
+  }
 }

@@ -111,7 +111,7 @@ ${exitHelp}`,
     .addHelpText('after', '\nExample:\n  fettle pictures device.yaml --out pictures\n')
     .action(async (file: string, options) => {
       const { runPictures } = await import('./commands/pictures.ts')
-      exit = runPictures(file, options, terminal)
+      exit = await runPictures(file, options, terminal)
     })
   program
     .command('new')

@@ -1,8 +1,9 @@
-/** A line drawing, 60 mm on a side for a step, 160 mm for a whole. */
+/** A line drawing, 60 mm wide for a step, 160 mm for a whole, and no higher than that. */
 export interface LineDrawing {
   /** SVG, black on nothing. */
   readonly svg: string
   readonly sizeMm: number
+  readonly heightMm: number
 }
 
 /** The picture of one step of a checklist. */

@@ -2,7 +2,8 @@ import { groupBy } from '../base/group-by.ts'
 import type { AssemblyOrder, AssemblyPlan, Step } from '../model/assembly.ts'
 import type { Results } from '../model/results.ts'
 import { cautionRows } from './caution-rows.ts'
-import type { Block, Column, Row } from './cells.ts'
+import type { Block, Column, Drawing, Row } from './cells.ts'
+import { boxHeads, boxWidth, leadingColumns, picturedColumns } from './checklist-columns.ts'
 import { footOf } from './foot-of.ts'
 import { line, sayMinutes, text } from './make-cells.ts'
 import { noWayBack } from './no-way-back.ts'
@@ -13,8 +14,9 @@ import { sayOrder } from './say-order.ts'
 import { sayCount } from './say-time.ts'
 import { scheduledSteps, type TasksByStep } from './scheduled-steps.ts'
 import type { SheetMaker, Told } from './sheets.ts'
-import { boxColumns, mostBoxes, stepRows } from './step-rows.ts'
+import { boxColumns, stepRows } from './step-rows.ts'
 import { type TasksAbout, tasksAbout } from './tasks-about.ts'
+import { pictureId, sayNoPictures, stepDrawings } from './told-pictures.ts'
 import { trialBlocks } from './trial-blocks.ts'
 
 /** An assembly that is put together, and how many of it. */
@@ -29,25 +31,15 @@ interface Checklist {
   readonly steps: readonly Step[]
 }
 
-const leadingColumns: readonly Column[] = [
-  { head: 'No.', width: 5 },
-  { head: 'Do', width: 46 },
-  { head: 'How', width: 46 },
-  { head: 'Planned', width: 17 },
-  { head: 'Time', width: 11 },
-]
-const boxWidth = 10
-
 /** The checklists: subassemblies first, as they are scheduled, then the device; each starts a printed page. */
 export const assemblySheet: SheetMaker = (told) => {
   const { results } = told
   const about = tasksAbout(results)
   const lists = checklists(results, about)
   const boxes = Math.max(1, ...lists.map(({ pieces }) => boxColumns(pieces)))
-  const widths = [
-    ...leadingColumns.map(({ width }) => width),
-    ...Array.from({ length: boxes }, () => boxWidth),
-  ]
+  const drawings = stepDrawings(told.pictures)
+  const columns = drawings.size > 0 ? picturedColumns : leadingColumns
+  const widths = [...columns.map(({ width }) => width), ...Array.from({ length: boxes }, () => boxWidth)]
   const wide = widths.length
   return {
     name: 'Assembly',
@@ -55,7 +47,7 @@ export const assemblySheet: SheetMaker = (told) => {
     blocks: [
       ...contents(told, lists, wide),
       ...trialBlocks(results, wide),
-      ...lists.flatMap((list) => listBlocks(results, list, wide)),
+      ...lists.flatMap((list) => listBlocks(told, list, { wide, columns, drawings })),
     ],
     orientation: 'landscape',
     freeze: null,
@@ -87,13 +79,14 @@ function checklists(results: Results, about: TasksAbout): readonly Checklist[] {
   return lists.sort((a, b) => last(a) - last(b) || (a.planned?.start ?? 0) - (b.planned?.start ?? 0))
 }
 
-function contents({ results }: Told, lists: readonly Checklist[], wide: number): readonly Block[] {
+function contents({ results, pictures }: Told, lists: readonly Checklist[], wide: number): readonly Block[] {
   const { device } = results.project
   const revision = device.revision === null ? '' : `, revision ${device.revision}`
   const says =
     lists.length === 0
       ? 'Nothing is put together: the project has no assembly steps.'
       : 'A checklist for each assembly, in the order of doing. One step is one action: read the lines above it first, tick the box of the device when it is done.'
+  const without = sayNoPictures(pictures)
   const rows = lists.map(
     ({ name, pieces, planned, steps }): Row => ({
       ruled: true,
@@ -119,36 +112,37 @@ function contents({ results }: Told, lists: readonly Checklist[], wide: number):
         line('Assembly', wide, 'title'),
         line(`${device.name}${revision}`, wide, 'subtitle'),
         line(says, wide, 'note'),
+        ...(without === '' ? [] : [line(without, wide, 'note')]),
       ],
     },
     ...(lists.length > 0 ? [{ kind: 'rows', id: 'contents', rows: [head, ...rows] } as const] : []),
   ]
 }
 
-function listBlocks(results: Results, list: Checklist, wide: number): readonly Block[] {
+/** What the lists of a sheet share. */
+interface Frame {
+  /** Columns of the sheet. */
+  readonly wide: number
+  readonly columns: readonly Column[]
+  readonly drawings: ReadonlyMap<string, Drawing>
+}
+
+function listBlocks({ results }: Told, list: Checklist, frame: Frame): readonly Block[] {
   const { name, pieces } = list
-  const columns = [...leadingColumns, ...boxHeads(pieces)]
+  const columns = [...frame.columns, ...boxHeads(pieces)]
   const section = { continued: `${name}, continued`, whole: true }
   return [
-    { kind: 'rows', id: `assembly/${name}/head`, section, rows: headRows(results, list, wide) },
+    { kind: 'rows', id: `assembly/${name}/head`, section, rows: headRows(results, list, frame.wide) },
     {
       kind: 'table',
       id: `assembly/${name}/steps`,
       section,
       columns,
-      rows: bodyRows(results, list),
+      rows: bodyRows(results, list, frame.drawings),
       totals: [],
       filter: false,
     },
   ]
-}
-
-function boxHeads(pieces: number): readonly Column[] {
-  const one = (head: string): Column => ({ head, width: boxWidth, align: 'center' })
-  if (pieces === 1) return [one('Done')]
-  return pieces > mostBoxes
-    ? [one('All done')]
-    : Array.from({ length: pieces }, (_, at) => one(`No. ${at + 1}`))
 }
 
 function headRows(results: Results, list: Checklist, wide: number): readonly Row[] {
@@ -193,7 +187,15 @@ function partsOfOne({ ground, steps }: AssemblyPlan): string {
   return [...counts].map(([part, count]) => sayCount(part, count)).join(', ')
 }
 
-function bodyRows(results: Results, { plan, name, pieces, steps, byStep }: Checklist): readonly Row[] {
+function bodyRows(
+  results: Results,
+  { plan, name, pieces, steps, byStep }: Checklist,
+  drawings: Frame['drawings'],
+): readonly Row[] {
+  const pictureOf = (step: string): string | null => {
+    const id = pictureId(plan.of, step)
+    return drawings.has(id) ? id : null
+  }
   const joins = new Map(
     results.joins.filter(({ assembly }) => assembly === plan.of).map((join) => [join.step, join]),
   )
@@ -221,7 +223,7 @@ function bodyRows(results: Results, { plan, name, pieces, steps, byStep }: Check
       cautions,
       back: back.get(step.id) ?? null,
       inspection: lines,
-      picture: null,
+      ...(drawings.size > 0 ? { picture: pictureOf(step.id) } : {}),
       join: joins.get(step.id) ?? null,
     })
   })

@@ -97,8 +97,8 @@ export interface Cell {
     | { readonly kind: 'number'; readonly least: number }
     | { readonly kind: 'list'; readonly values: readonly string[] }
     | { readonly kind: 'any' }
-  /** Id of a picture that lies over the cell, which is empty. */
-  readonly picture?: string
+  /** Id of a picture that lies over the cell, which is empty, and over the cells below it in so many rows, itself included. */
+  readonly picture?: { readonly id: string; readonly rows: number }
   /** A picture of the cell in the schedule chart: a fill with a mark that reads in black and white. */
   readonly mark?: Mark
 }
@@ -127,6 +127,8 @@ export interface Row {
   readonly keep?: boolean
   /** Of free rows: has a rule below, as the rows of a table have. */
   readonly ruled?: boolean
+  /** An empty row as high as the picture that lies over it still needs. */
+  readonly fills?: boolean
 }
 
 /** How blocks run over printed pages: neighbours that say the same are one section. */
@@ -171,6 +173,15 @@ export interface Sheet {
   readonly foot: string
 }
 
+/** A line drawing: SVG, so many millimetres wide and high in print. */
+export interface Drawing {
+  readonly svg: string
+  readonly sizeMm: number
+  readonly heightMm: number
+  /** What it shows, for who cannot see it. */
+  readonly says: string
+}
+
 /** A whole workbook, finished. */
 export interface Workbook {
   readonly title: string
@@ -180,4 +191,6 @@ export interface Workbook {
   /** Fingerprint of the source, kept hidden in the file. */
   readonly fingerprint: string
   readonly sheets: readonly Sheet[]
+  /** What cells show, by id; absent: no cell shows a picture. */
+  readonly pictures?: ReadonlyMap<string, Drawing>
 }

@@ -12,6 +12,7 @@ import { riskSheet } from './risk-sheet.ts'
 import { scheduleSheet } from './schedule-sheet.ts'
 import { sessionsSheet } from './sessions-sheet.ts'
 import type { SheetMaker, Told } from './sheets.ts'
+import { stepDrawings } from './told-pictures.ts'
 
 /** Every sheet, in the order of the workbook. Adding one is a file and a line here. */
 export const sheetMakers: readonly SheetMaker[] = [
@@ -40,5 +41,6 @@ export function buildWorkbook(told: Told): Workbook {
     day: device.start,
     fingerprint: project.fingerprint,
     sheets: sheetMakers.map((make) => make(told)),
+    pictures: stepDrawings(told.pictures),
   }
 }

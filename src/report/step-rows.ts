@@ -25,8 +25,8 @@ export interface StepStand {
   readonly cautions: readonly ShownCaution[]
   readonly back: string | null
   readonly inspection: readonly InspectionLine[]
-  /** The picture that shows it, by its id; `null`: none. */
-  readonly picture: string | null
+  /** The picture that shows it, by its id; `null`: none. Absent: the list has no column for pictures. */
+  readonly picture?: string | null
   /** What meets in it; `null`: nothing is known. */
   readonly join: Join | null
 }
@@ -51,12 +51,23 @@ export function stepRows(stand: StepStand): readonly Row[] {
     ...checkRows(stand, boxes),
     ...(failure === '' ? [] : [over(failure, 'body')]),
     ...manyBoxes(stand, wide),
-    ...pictureRows(stand, wide),
   ]
   const action = actionRow(stand, boxes)
   const back = stand.back === null ? [] : [over(stand.back, 'strong')]
-  const rows = [...usual, ...own, ...back, { ...action, keep: after.length > 0 }, ...after]
+  const rows = besidePicture(stand, wide, [...usual, ...own, ...back, action, ...after])
   return rows.map((row, at) => ({ ...row, keep: at < rows.length - 1 }))
+}
+
+/** The rows with the picture beside all of them, behind the number. */
+function besidePicture({ picture }: StepStand, wide: number, rows: readonly Row[]): readonly Row[] {
+  if (picture === undefined) return rows
+  const filled =
+    picture === null ? rows : [...rows, { cells: [blank(), blank({ span: wide - 1 })], fills: true }]
+  const shown = picture === null ? {} : { picture: { id: picture, rows: filled.length } }
+  return filled.map((row, at): Row => {
+    const [number, ...rest] = row.cells
+    return { ...row, cells: [number!, blank(at === 0 ? shown : {}), ...rest] }
+  })
 }
 
 function actionRow(stand: StepStand, boxes: number): Row {
@@ -99,7 +110,3 @@ function manyBoxes({ step, pieces }: StepStand, wide: number): readonly Row[] {
   const boxes = Array.from({ length: pieces }, (_, at) => `☐ ${at + 1}`).join('   ')
   return [{ cells: [blank(), text(`Done on:   ${boxes}`, { span: wide - 1 })] }]
 }
-
-/** The place for the picture of a step; none where there is no picture. */
-const pictureRows = ({ picture }: StepStand, wide: number): readonly Row[] =>
-  picture === null ? [] : [{ cells: [blank(), blank({ span: wide - 1, picture })] }]

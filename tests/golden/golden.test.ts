@@ -6,7 +6,7 @@ import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { basename, join } from 'node:path'
 import ExcelJS from 'exceljs'
 import { describe, expect, it } from 'vitest'
-import { type PlanReport, planReport } from '../../src/compile.ts'
+import { type PlanReport, picturedReport } from '../../src/compile.ts'
 import { reportJson } from '../../src/emit/json/report-json.ts'
 import { writeWorkbook } from '../../src/emit/workbook/write-workbook.ts'
 import { shippedProjects } from './projects.ts'
@@ -57,8 +57,8 @@ function expectGolden(project: string, name: string, text: string): void {
   expect(text).toBe(readFileSync(file, 'utf8'))
 }
 
-describe.each(shippedProjects)('%s', (project) => {
-  const planned = planReport(project, { folder: root })
+describe.each(shippedProjects)('%s', async (project) => {
+  const planned = await picturedReport(project, { folder: root, canShow: () => true })
 
   it('plans without an error and without a warning', () => {
     expect(planned.diagnostics.map(({ code, says }) => `${code} ${says}`)).toEqual([])

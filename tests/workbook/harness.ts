@@ -13,9 +13,10 @@ import { agrees, liveCells, readBack } from './recalculate.ts'
 export { expectLiveCellsAgree, liveCellDifferences, liveCells, readBack } from './recalculate.ts'
 export { schemaFaults, schemaPlace } from './schema-valid.ts'
 
-/** The XML parts of a workbook as text, by path. */
+/** The XML parts of a workbook as text, by path; its pictures are left out. */
 export function partsOf(bytes: Uint8Array): Record<string, string> {
-  return Object.fromEntries(Object.entries(unzipSync(bytes)).map(([path, part]) => [path, strFromU8(part)]))
+  const parts = Object.entries(unzipSync(bytes)).filter(([path]) => !path.endsWith('.png'))
+  return Object.fromEntries(parts.map(([path, part]) => [path, strFromU8(part)]))
 }
 
 /**

@@ -34,6 +34,7 @@ const judges: readonly (readonly [RegExp, string | null])[] = [
   [/^xl\/theme\/theme1\.xml$/, null],
   [/^xl\/(workbook|styles|sharedStrings)\.xml$/, sml],
   [/^xl\/worksheets\/sheet\d+\.xml$/, sml],
+  [/^xl\/drawings\/drawing\d+\.xml$/, 'ISO-IEC-29500-4/xsd/dml-spreadsheetDrawing.xsd'],
 ]
 
 /**
@@ -45,6 +46,8 @@ export function schemaFaults(bytes: Uint8Array, folder: string): string[] {
   try {
     const bySchema = new Map<string | null, string[]>()
     for (const [path, content] of Object.entries(unzipSync(bytes))) {
+      // A picture is bytes, no XML.
+      if (/^xl\/media\/image\d+\.png$/.test(path)) continue
       const judge = judges.find(([pattern]) => pattern.test(path))
       if (!judge) return [`${path}: no schema is named for this part`]
       const file = join(work, path.replaceAll('/', '__'))

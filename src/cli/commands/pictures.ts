@@ -25,7 +25,7 @@ interface Written {
 }
 
 /** `fettle pictures FILE --out DIR`: a line drawing of every step that has meshes, and one of the whole taken apart. */
-export function runPictures(file: string, options: PicturesOptions, terminal: Terminal): Exit {
+export async function runPictures(file: string, options: PicturesOptions, terminal: Terminal): Promise<Exit> {
   const { folder } = terminal
   refuseOddFolder(options.out, folder)
   const toPng = options.png ? svgToPng() : null
@@ -33,7 +33,7 @@ export function runPictures(file: string, options: PicturesOptions, terminal: Te
     throw new UsageError(
       `PNG needs the package ${pngPackage}, which is not installed here; install it (npm install ${pngPackage}) or leave out --png`,
     )
-  const { diagnostics, texts, pictures } = draw(file, {
+  const { diagnostics, texts, pictures } = await draw(file, {
     ...compileOptions(file, options, folder),
     oneScale: options.oneScale === true,
   })

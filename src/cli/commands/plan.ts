@@ -1,7 +1,8 @@
 import { basename, extname } from 'node:path'
-import { planReport } from '../../compile.ts'
+import { picturedReport, planReport } from '../../compile.ts'
 import { renderGnu } from '../../diagnostics/render-gnu.ts'
 import { reportJson } from '../../emit/json/report-json.ts'
+import { svgToPng } from '../../emit/pictures/svg-to-png.ts'
 import { summary } from '../../emit/terminal/summary.ts'
 import { writeWorkbook } from '../../emit/workbook/write-workbook.ts'
 import { progressLine } from '../progress-line.ts'
@@ -33,10 +34,14 @@ export async function runPlan(file: string, options: PlanOptions, terminal: Term
   if (out !== null && !piped)
     refuseToOverwrite(out, { folder: terminal.folder, force: options.force === true })
   const progress = progressLine(terminal)
-  const { diagnostics, texts, report, workbook } = planReport(file, {
+  const asked = {
     ...compileOptions(file, options, terminal.folder),
     ...(terminal.live ? { progress: progress.told } : {}),
-  })
+  }
+  const { diagnostics, texts, report, workbook } =
+    out === null
+      ? planReport(file, asked)
+      : await picturedReport(file, { ...asked, canShow: () => svgToPng() !== null })
   progress.end()
   terminal.err(renderGnu(diagnostics, { colour: terminal.colour, texts }))
   if (!report || !workbook) {

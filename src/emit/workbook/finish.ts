@@ -1,6 +1,7 @@
 import { strToU8, zipSync } from 'fflate'
 import type { BookParts } from './package-parts.ts'
 import type { SheetData } from './sheet-data.ts'
+import { type PictureParts, withPictureTypes } from './sheet-pictures.ts'
 import { attribute, type Link, mendSheet } from './sheet-xml.ts'
 import { type Parts, stamped } from './stamp.ts'
 
@@ -14,7 +15,7 @@ export interface SheetMarks {
 const xmlHead = '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n'
 /** Source: ISO/IEC 29500-2 (package relationships) and 29500-4 (transitional relationship types). */
 const relationshipsSpace = 'http://schemas.openxmlformats.org/package/2006/relationships'
-const linkType = 'http://schemas.openxmlformats.org/officeDocument/2006/relationships/hyperlink'
+const typeSpace = 'http://schemas.openxmlformats.org/officeDocument/2006/relationships'
 const extendedSpace = 'http://schemas.openxmlformats.org/officeDocument/2006/extended-properties'
 
 /**
@@ -22,32 +23,57 @@ const extendedSpace = 'http://schemas.openxmlformats.org/officeDocument/2006/ext
  * cells of each sheet, stamped with the hash of their content and zipped with fixed dates and without folder entries.
  * Gives: the same bytes for the same content, whatever the clock and the time zone.
  */
-export function finish({ parts, data }: BookParts, marks: readonly SheetMarks[]): Uint8Array {
+export function finish(
+  { parts, data }: BookParts,
+  marks: readonly SheetMarks[],
+  pictures: PictureParts,
+): Uint8Array {
   for (const [at, sheetMarks] of marks.entries())
-    fillSheet(parts, `sheet${at + 1}.xml`, data[at]!, sheetMarks)
+    fillSheet(parts, `sheet${at + 1}.xml`, data[at]!, sheetMarks, pictures.drawingOf.get(at))
+  for (const [path, xml] of pictures.texts) parts.set(path, xml)
+  const types = '[Content_Types].xml'
+  parts.set(types, withPictureTypes(parts.get(types)!, pictures))
   parts.set(
     'docProps/app.xml',
     `${xmlHead}<Properties xmlns="${extendedSpace}"><Application>fettle</Application></Properties>`,
   )
   const bytes = [...parts].map(([path, xml]) => [path, strToU8(xml)] as const)
-  return zipped(stamped(Object.fromEntries(bytes)))
+  return zipped(stamped(Object.fromEntries([...bytes, ...pictures.bytes])))
 }
 
-function fillSheet(parts: BookParts['parts'], file: string, data: SheetData, marks: SheetMarks): void {
+function fillSheet(
+  parts: BookParts['parts'],
+  file: string,
+  data: SheetData,
+  marks: SheetMarks,
+  drawing: string | undefined,
+): void {
   const { inside, outside, merged } = marks
   const path = `xl/worksheets/${file}`
   const sheet = parts.get(path)
   if (sheet === undefined) throw new Error(`the workbook lacks ${path}`)
   const outer: Link[] = outside.map(({ cell }, at) => ({ cell, relationship: `rIdLink${at + 1}` }))
-  parts.set(path, mendSheet(sheet, { data, merged, links: [...inside, ...outer] }))
-  if (outside.length > 0) parts.set(`xl/worksheets/_rels/${file}.rels`, relationships(outside))
+  const links = [...inside, ...outer]
+  parts.set(
+    path,
+    mendSheet(sheet, { data, merged, links, ...(drawing === undefined ? {} : { drawing: drawingId }) }),
+  )
+  const own = relationships(outside, drawing)
+  if (own !== '') parts.set(`xl/worksheets/_rels/${file}.rels`, own)
 }
 
-/** Needs: the sheet has no relationships yet, which holds as long as no table, note or picture is written. */
-function relationships(outside: SheetMarks['outside']): string {
-  const one = ({ url }: { url: string }, at: number): string =>
-    `<Relationship Id="rIdLink${at + 1}" Type="${linkType}" Target="${attribute(url)}" TargetMode="External"/>`
-  return `${xmlHead}<Relationships xmlns="${relationshipsSpace}">${outside.map(one).join('')}</Relationships>`
+const drawingId = 'rIdDrawing'
+
+/** Needs: the sheet has no relationships yet, which holds as long as no table or note is written. */
+function relationships(outside: SheetMarks['outside'], drawing: string | undefined): string {
+  const link = ({ url }: { url: string }, at: number): string =>
+    `<Relationship Id="rIdLink${at + 1}" Type="${typeSpace}/hyperlink" Target="${attribute(url)}" TargetMode="External"/>`
+  const all = outside.map(link)
+  if (drawing !== undefined)
+    all.push(`<Relationship Id="${drawingId}" Type="${typeSpace}/drawing" Target="${drawing}"/>`)
+  return all.length === 0
+    ? ''
+    : `${xmlHead}<Relationships xmlns="${relationshipsSpace}">${all.join('')}</Relationships>`
 }
 
 /** fflate writes the local clock fields of `mtime`, so the fixed date is built from local fields too. */

@@ -19,13 +19,21 @@ export interface Room {
 /** Room of a printed page of the sheet, with columns of widths in characters. */
 export function pageRoom(placed: PlacedSheet, widths: readonly number[]): Room {
   const upright = placed.sheet.orientation === 'portrait'
-  const across = (upright ? paper.short : paper.long) - (margins.left + margins.right) * inch
   const down = (upright ? paper.long : paper.short) - (margins.top + margins.bottom) * inch
-  const wide = widths.reduce((sum, width) => sum + columnPoints(width), 0)
-  const scale = Math.min(1, across / wide)
   const row = titleRow(placed)
   const height = row ? rowSize(placed.rows[row - 1]!, widths).height : 0
-  return { full: (down / scale) * filling, titles: { row: row ?? Number.POSITIVE_INFINITY, height } }
+  return {
+    full: (down / pageScale(placed, widths)) * filling,
+    titles: { row: row ?? Number.POSITIVE_INFINITY, height },
+  }
+}
+
+/** How much smaller than itself a sheet is printed to fit across its page; 1 where it fits. */
+export function pageScale({ sheet }: PlacedSheet, widths: readonly number[]): number {
+  const upright = sheet.orientation === 'portrait'
+  const across = (upright ? paper.short : paper.long) - (margins.left + margins.right) * inch
+  const wide = widths.reduce((sum, width) => sum + columnPoints(width), 0)
+  return Math.min(1, across / wide)
 }
 
 /** The head row printed on every page; none where another table follows and would get the wrong heads. */

@@ -1,4 +1,12 @@
+import type { Drawing } from '../../report/cells.ts'
 import { pageRoom, type Room, titleRow } from './page-room.ts'
+import {
+  type PictureSizes,
+  pictureSizes,
+  rowsUnderPicture,
+  type Sized,
+  withPictureRoom,
+} from './picture-room.ts'
 import type { PlacedRow, PlacedSheet } from './placing.ts'
 import { columnWidths, type RowSize, rowSize } from './room.ts'
 
@@ -7,12 +15,7 @@ export interface PagedSheet {
   readonly placed: PlacedSheet
   readonly widths: readonly number[]
   readonly sizes: readonly RowSize[]
-}
-
-/** A row with its size. */
-interface Sized {
-  readonly row: PlacedRow
-  readonly size: RowSize
+  readonly sizeOf: PictureSizes
 }
 
 /**
@@ -20,23 +23,28 @@ interface Sized {
  * section or a table runs on, the page begins with its name and heads again. The format itself can do neither.
  * Gives: a filtered table as it is, because no row must be put into it. Cost: O(cells).
  */
-export function paginate(placed: PlacedSheet): PagedSheet {
+export function paginate(
+  placed: PlacedSheet,
+  pictures: ReadonlyMap<string, Drawing> = new Map(),
+): PagedSheet {
   const widths = columnWidths(placed)
+  const sizeOf = pictureSizes(placed, widths, pictures)
   const sized = (row: PlacedRow): Sized => ({ row, size: rowSize(row, widths) })
-  const all = placed.rows.map(sized)
-  const rows = placed.filter ? all : paged(placed, all, { room: pageRoom(placed, widths), sized })
-  return { placed: renumbered(placed, rows), widths, sizes: rows.map(({ size }) => size) }
+  const all = withPictureRoom(placed.rows.map(sized), sizeOf)
+  const rows = placed.filter ? all : paged(placed, all, { room: pageRoom(placed, widths), sized, sizeOf })
+  return { placed: renumbered(placed, rows), widths, sizes: rows.map(({ size }) => size), sizeOf }
 }
 
 interface Means {
   readonly room: Room
+  readonly sizeOf: PictureSizes
   readonly sized: (row: PlacedRow) => Sized
 }
 
-function paged(placed: PlacedSheet, all: readonly Sized[], { room, sized }: Means): readonly Sized[] {
+function paged(placed: PlacedSheet, all: readonly Sized[], { room, sized, sizeOf }: Means): readonly Sized[] {
   const out: Sized[] = []
   let used = 0
-  for (const piece of pieces(all, room)) {
+  for (const piece of pieces(all, room, sizeOf)) {
     const first = piece[0]!.row
     const high = heightOf(piece)
     const over = used > 0 && used + high > room.full && first.stand !== 'gap'
@@ -56,11 +64,15 @@ function paged(placed: PlacedSheet, all: readonly Sized[], { room, sized }: Mean
 const heightOf = (rows: readonly Sized[]): number => rows.reduce((sum, { size }) => sum + size.height, 0)
 
 /** What no page break parts: a section that fits on a page, else rows that keep with the next. */
-function pieces(rows: readonly Sized[], { full }: Room): readonly (readonly Sized[])[] {
+function pieces(rows: readonly Sized[], { full }: Room, sizeOf: PictureSizes): readonly (readonly Sized[])[] {
   return sections(rows).flatMap((section) => {
     const whole = section[0]!.row.section?.whole === true
     if (whole && heightOf(section) <= full) return [section]
-    return groups(section).flatMap((group) => (heightOf(group) <= full ? [group] : group.map((one) => [one])))
+    return groups(section).flatMap((group) => {
+      if (heightOf(group) <= full) return [group]
+      const held = rowsUnderPicture(group, sizeOf)
+      return [group.slice(0, held), ...group.slice(held).map((one) => [one])]
+    })
   })
 }
 

@@ -22,6 +22,7 @@ export interface PlacedRow {
   readonly pageBreak: boolean
   readonly keep: boolean
   readonly filtered: boolean
+  readonly fills: boolean
   readonly section: Section | null
   /** The heads of the table that a row below them stands in. */
   readonly heads: readonly PlacedCell[] | null
@@ -65,7 +66,15 @@ function lastColumn(row: PlacedRow): number {
 
 type Draft = Omit<PlacedRow, 'number'>
 
-const plain = { level: 0, pageBreak: false, keep: false, filtered: false, section: null, heads: null }
+const plain = {
+  level: 0,
+  pageBreak: false,
+  keep: false,
+  filtered: false,
+  fills: false,
+  section: null,
+  heads: null,
+}
 
 function gap(number: number, section: Section | null): PlacedRow {
   return { ...plain, number, stand: 'gap', cells: [], section }
@@ -114,6 +123,6 @@ function draft(row: Row, stand: Stand, columns: readonly Column[]): Draft {
     const { chart = false } = columns[column - 1]!
     if (!chart) cells.push({ cell: { value: { type: 'empty' } }, column, span: 1, align: null, chart })
   }
-  const { level = 0, pageBreak = false, keep = false } = row
-  return { ...plain, stand, cells, level: Math.min(7, level), pageBreak, keep }
+  const { level = 0, pageBreak = false, keep = false, fills = false } = row
+  return { ...plain, stand, cells, level: Math.min(7, level), pageBreak, keep, fills }
 }

@@ -30,6 +30,8 @@ export interface SheetFilling {
   readonly data: SheetData
   readonly merged: readonly string[]
   readonly links: readonly Link[]
+  /** The relationship of the drawing that holds the pictures of the sheet. */
+  readonly drawing?: string
 }
 
 /**
@@ -37,7 +39,7 @@ export interface SheetFilling {
  * its cells, those merged, links as links (the writer puts one inside the book twice over), and text that looks like a
  * number left in peace. Needs: a frame without rows.
  */
-export function mendSheet(xml: string, { data, merged, links }: SheetFilling): string {
+export function mendSheet(xml: string, { data, merged, links, drawing }: SheetFilling): string {
   const open = /<worksheet[^>]*>/.exec(xml)
   if (!open) throw new Error('a sheet of the workbook has no worksheet element')
   const start = open.index + open[0].length
@@ -45,6 +47,7 @@ export function mendSheet(xml: string, { data, merged, links }: SheetFilling): s
   const children = elements(xml.slice(start, end)).map((child) => mendChild(child, data))
   if (merged.length > 0) children.push({ name: 'mergeCells', xml: mergeCells(merged) })
   if (links.length > 0) children.push({ name: 'hyperlinks', xml: hyperlinks(links) })
+  if (drawing !== undefined) children.push({ name: 'drawing', xml: `<drawing r:id="${drawing}"/>` })
   children.push({ name: 'ignoredErrors', xml: codesAreText(data.used) })
   return xml.slice(0, start) + sorted(children, order).join('') + xml.slice(end)
 }

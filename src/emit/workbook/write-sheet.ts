@@ -96,10 +96,17 @@ async function guard(ws: Worksheet, filtered: boolean): Promise<void> {
 
 function mergedOf({ rows }: PlacedSheet): string[] {
   return rows.flatMap(({ number, cells }) =>
-    cells.flatMap(({ column, span }) =>
-      span > 1 ? [`${a1(number, column)}:${a1(number, column + span - 1)}`] : [],
-    ),
+    cells.flatMap(({ cell, column, span }) => {
+      const down = coveredRows(rows, number, cell)
+      return span > 1 || down > 1 ? [`${a1(number, column)}:${a1(number + down - 1, column + span - 1)}`] : []
+    }),
   )
+}
+
+/** The rows that a picture lies over are one cell, unless a page begins among them. */
+function coveredRows(rows: PlacedSheet['rows'], number: number, { picture }: Cell): number {
+  const count = picture?.rows ?? 1
+  return rows.slice(number, number + count - 1).some(({ pageBreak }) => pageBreak) ? 1 : count
 }
 
 function linksOf({ rows }: PlacedSheet, book: ReadonlyMap<CellName, Address>): Omit<SheetMarks, 'merged'> {

@@ -1,5 +1,6 @@
 import type { Workbook as Book } from 'exceljs'
 import type { Sheet, Workbook } from '../../report/cells.ts'
+import type { ToPng } from '../pictures/svg-to-png.ts'
 import { addressBook } from './addresses.ts'
 import { finish } from './finish.ts'
 import { hiddenSheet, hiddenSheetName } from './hidden-sheet.ts'
@@ -8,6 +9,7 @@ import { paginate } from './paginate.ts'
 import { tabColours } from './palette.ts'
 import { place } from './placing.ts'
 import { safeText } from './safe-text.ts'
+import { pictureParts } from './sheet-pictures.ts'
 import { blankStamp } from './stamp.ts'
 import { styleBook } from './styles.ts'
 import { type Shared, type WrittenSheet, writeSheet } from './write-sheet.ts'
@@ -17,7 +19,8 @@ const mostRows = 20_000
 
 /**
  * The spreadsheet file of a finished workbook, as bytes.
- * Needs: sheet names and cell names unique, every name that is pointed to present; else a fault in fettle.
+ * Needs: sheet names and cell names unique, every name that is pointed to present; else a fault in fettle. Without the
+ * optional package that makes PNG the places of pictures stay empty.
  * Gives: the same bytes for the same book on every machine. Cost: about O(cells); the writing library loads on the
  * first call, so that commands which write no workbook never pay for it.
  */
@@ -26,7 +29,8 @@ export async function writeWorkbook(book: Workbook): Promise<Uint8Array> {
   const { default: BookOfCells } = await import('exceljs/lib/doc/workbook.js')
   const out = new BookOfCells()
   describe(out, book)
-  const paged = book.sheets.map((sheet) => paginate(place(sheet)))
+  const pictures = book.pictures ?? new Map()
+  const paged = book.sheets.map((sheet) => paginate(place(sheet), pictures))
   const placed = paged.map((each) => each.placed)
   const worksheets = placed.map(({ sheet }) =>
     out.addWorksheet(sheet.name, { properties: { tabColor: { argb: tabColours[sheet.group] } } }),
@@ -43,7 +47,14 @@ export async function writeWorkbook(book: Workbook): Promise<Uint8Array> {
   return finish(
     parts,
     written.map(({ marks }) => marks),
+    pictureParts(paged, pictures, pictures.size > 0 ? await painter() : null),
   )
+}
+
+/** Asked for where there is something to paint, so that nothing else waits for it. */
+async function painter(): Promise<ToPng | null> {
+  const { svgToPng } = await import('../pictures/svg-to-png.ts')
+  return svgToPng()
 }
 
 /** Dates come from the project, never from the clock. */

@@ -6,11 +6,12 @@ import { pictureLines } from './picture-lines.ts'
 import { lineMarks, wayMarks } from './picture-marks.ts'
 import { type PicturePart, posedParts } from './picture-part.ts'
 import { svgText } from './svg-text.ts'
+import { trimPicture } from './trim-picture.ts'
 import { axesOf, type View } from './view.ts'
 
 /** How a picture is drawn. */
 export interface PictureOptions {
-  /** Side of the picture on paper. */
+  /** Width of the picture on paper, and the most it is high. */
   readonly sizeMm: number
   readonly title: string
   /** The view of the picture before, kept where it shows enough; `null`: the best is taken. */
@@ -24,6 +25,8 @@ export interface PictureOptions {
 /** A picture of one step, or of a whole taken apart. */
 export interface Picture {
   readonly svg: string
+  /** On paper: no more than `sizeMm`, which is its width. */
+  readonly heightMm: number
   readonly view: View
   /** Millimetres of paper for a millimetre of the device. */
   readonly scale: number
@@ -64,8 +67,10 @@ export function drawPicture(parts: readonly PicturePart[], options: PictureOptio
     ...(near ? locator(posed, axes, near, { buffer: seen.buffer, sizeMm }) : []),
     ...wayMarks(sheet),
   ]
+  const strip = trimPicture(sizeMm, marks)
   return {
-    svg: svgText(sizeMm, options.title, marks),
+    svg: svgText(sizeMm, options.title, marks, strip),
+    heightMm: strip.heightMm,
     view,
     scale: sizeMm / frame.sideMm,
     near: near !== null,

@@ -13,6 +13,12 @@ export interface PaperBox {
   readonly side: number
 }
 
+/** The strip of a sheet that holds something: from its upper edge down, in millimetres of paper. */
+export interface Strip {
+  readonly topMm: number
+  readonly heightMm: number
+}
+
 /** What a sheet holds, in the order it is drawn. */
 export type Mark =
   | { readonly mark: 'stroke'; readonly stroke: Stroke }
@@ -21,11 +27,16 @@ export type Mark =
   /** White, with a rim of the width given; hides what was drawn before. */
   | { readonly mark: 'box'; readonly box: PaperBox; readonly widthMm: number }
 
-/** An SVG picture in black and white, `sizeMm` on each side. Source: SVG 1.1, W3C recommendation 2011, from memory. */
-export function svgText(sizeMm: number, title: string, marks: readonly Mark[]): string {
-  const size = figure(sizeMm)
+/** An SVG picture in black and white, `sizeMm` wide: the strip of its sheet that is given. Source: SVG 1.1, W3C recommendation 2011, from memory. */
+export function svgText(
+  sizeMm: number,
+  title: string,
+  marks: readonly Mark[],
+  { topMm, heightMm }: Strip = { topMm: 0, heightMm: sizeMm },
+): string {
+  const [size, high] = [figure(sizeMm), figure(heightMm)]
   return [
-    `<svg xmlns="http://www.w3.org/2000/svg" width="${size}mm" height="${size}mm" viewBox="0 0 ${size} ${size}">`,
+    `<svg xmlns="http://www.w3.org/2000/svg" width="${size}mm" height="${high}mm" viewBox="0 ${figure(topMm)} ${size} ${high}">`,
     `<title>${escaped(title)}</title>`,
     '<g fill="none" stroke="#000" stroke-linecap="round" stroke-linejoin="round">',
     ...marks.flatMap(markText),

@@ -19,57 +19,62 @@ export interface Columns {
  */
 export function columnsOf(solid: Solid, lattice: Lattice, room: Crossings): Columns {
   const cells = lattice.columns * lattice.rows
-  const total = crossingsOf(solid, lattice, room)
-  const start = new Int32Array(cells + 1)
-  for (let i = 0; i < total; i++) start[(room.cells[i]! >>> 1) + 1]!++
-  for (let cell = 0; cell < cells; cell++) start[cell + 1]! += start[cell]!
-  sortCrossings(start, room, total)
-  const bounds = new Float32Array(total)
-  const count = new Int32Array(cells)
+  const bounds = new Float32Array(crossingsOf(solid, lattice, room))
+  const [start, count] = [new Int32Array(cells), new Int32Array(cells)]
   const leaking: number[] = []
-  for (let cell = 0; cell < cells; cell++) {
-    if (start[cell] === start[cell + 1]) continue
-    const found = wind(room.sortedDepths, room.sortedTurns, start[cell]!, start[cell + 1]!, bounds)
+  for (let cell = 0, at = 0; cell < cells; cell++) {
+    const last = room.last[cell]!
+    if (last === 0) continue
+    const crossings = sortCell(room, last)
+    const found = wind(room.cellDepths, room.cellTurns, crossings, bounds, at)
+    start[cell] = at
     if (found < 0) leaking.push(cell)
-    else count[cell] = found
+    else {
+      count[cell] = found
+      at += found
+    }
   }
   mendLeaks(lattice, start, count, leaking)
   return { lattice, start, count, bounds, leaks: leaking.length }
 }
 
-/** Gathers the crossings by cell, sorted by depth, into the room. */
-function sortCrossings(start: Int32Array, room: Crossings, total: number): void {
-  const cellCount = start.length - 1
-  if (room.filled.length < cellCount) room.filled = new Int32Array(2 * cellCount)
-  if (room.sortedDepths.length < total) {
-    room.sortedDepths = new Float32Array(2 * total)
-    room.sortedTurns = new Int8Array(2 * total)
-  }
-  const { cells, depths, sortedDepths, sortedTurns, filled } = room
-  filled.set(start.subarray(0, cellCount))
-  for (let i = 0; i < total; i++) {
-    const [packed, depth] = [cells[i]!, depths[i]!]
-    const cell = packed >>> 1
-    let at = filled[cell]!++
-    for (const first = start[cell]!; at > first && sortedDepths[at - 1]! > depth; at--) {
-      sortedDepths[at] = sortedDepths[at - 1]!
-      sortedTurns[at] = sortedTurns[at - 1]!
+/** Sorts the crossings of a cell by depth into the room, those noted first before others as deep; how many. */
+function sortCell(room: Crossings, last: number): number {
+  const { depths, before } = room
+  let count = 0
+  for (let link = last; link !== 0; link = before[(link >>> 1) - 1]!, count++) {
+    if (count === room.cellDepths.length) growCell(room)
+    const { cellDepths, cellTurns } = room
+    const depth = depths[(link >>> 1) - 1]!
+    let at = count
+    for (; at > 0 && cellDepths[at - 1]! >= depth; at--) {
+      cellDepths[at] = cellDepths[at - 1]!
+      cellTurns[at] = cellTurns[at - 1]!
     }
-    sortedDepths[at] = depth
-    sortedTurns[at] = packed & 1 ? 1 : -1
+    cellDepths[at] = depth
+    cellTurns[at] = link & 1 ? 1 : -1
   }
+  return count
 }
 
-/** Writes the stretches of one cell; how many bounds, or -1 where its crossings do not cancel. */
+function growCell(room: Crossings): void {
+  const [depths, turns] = [room.cellDepths, room.cellTurns]
+  room.cellDepths = new Float32Array(2 * depths.length)
+  room.cellTurns = new Int8Array(2 * turns.length)
+  room.cellDepths.set(depths)
+  room.cellTurns.set(turns)
+}
+
+/** Writes the stretches of one cell from `first` on; how many bounds, or -1 where its crossings do not cancel. */
 function wind(
   depths: Float32Array,
   ups: Int8Array,
-  first: number,
-  past: number,
+  crossings: number,
   bounds: Float32Array,
+  first: number,
 ): number {
   let [turns, at] = [0, first]
-  for (let i = first; i < past; i++) {
+  for (let i = 0; i < crossings; i++) {
     const before = turns
     turns += ups[i]!
     if (before === 0) {

@@ -12,26 +12,29 @@ export interface Lattice {
   readonly rows: number
 }
 
-/** Room for the places where lines through the cells cross a surface; grows, and is used again from part to part. */
+/**
+ * Room for the places where lines through the cells cross a surface; grows, and is used again from part to part. A link is
+ * twice the number of a crossing, counted from 1, plus one where the line enters; 0: none.
+ */
 export interface Crossings {
-  /** Twice the number of the cell, plus one where the line enters. */
-  cells: Int32Array
   depths: Float32Array
-  /** The same by cell and rising depth: 1 where the line enters, -1 where it leaves. */
-  sortedDepths: Float32Array
-  sortedTurns: Int8Array
-  /** By cell, how many are sorted in. */
-  filled: Int32Array
+  /** By crossing: link to the one before it in the same cell. */
+  before: Int32Array
+  /** By cell: link to its last one. */
+  last: Int32Array
+  /** Crossings of one cell by rising depth: 1 where the line enters, -1 where it leaves. */
+  cellDepths: Float32Array
+  cellTurns: Int8Array
 }
 
 /** Empty room for crossings. */
 export function roomForCrossings(): Crossings {
   return {
-    cells: new Int32Array(1 << 16),
-    depths: new Float32Array(1 << 16),
-    sortedDepths: new Float32Array(1 << 16),
-    sortedTurns: new Int8Array(1 << 16),
-    filled: new Int32Array(1 << 16),
+    depths: new Float32Array(1 << 18),
+    before: new Int32Array(1 << 18),
+    last: new Int32Array(1 << 16),
+    cellDepths: new Float32Array(64),
+    cellTurns: new Int8Array(64),
   }
 }
 
@@ -54,12 +57,15 @@ export function latticeOver(
 }
 
 /**
- * Where the lines through the middles of the cells cross the surface of a part; how many crossings there are.
+ * Where the lines through the middles of the cells cross the surface of a part, by cell in the room; how many there are.
  * Method: triangles row by row. Each edge adds or takes one turn for all cells right of it, worked out from its lower
  * end, so that over a closed surface the turns of every line cancel exactly.
  */
 export function crossingsOf(solid: Solid, lattice: Lattice, room: Crossings): number {
   const { corners, insideOut } = solid
+  const cells = lattice.columns * lattice.rows
+  if (room.last.length < cells) room.last = new Int32Array(cells)
+  else room.last.fill(0, 0, cells)
   const [u, v, w] = [(lattice.axis + 1) % 3, (lattice.axis + 2) % 3, lattice.axis]
   const walk: Walk = { lattice, room, total: 0, insideOut }
   const { cellMm, low, rows, left, columns } = lattice
@@ -128,7 +134,7 @@ function rowsOf(walk: Walk, first: number, past: number, t: Triangle): void {
     const base = wa + (at - va) * alongV + ((left + 0.5) * cellMm - ua) * alongU
     for (let column = from; column < to; column++) {
       const depth = base + column * cellMm * alongU
-      note(walk, row * columns + column, leaves, Math.min(highest, Math.max(lowest, depth)))
+      note(walk, walk.total++, row * columns + column, leaves, Math.min(highest, Math.max(lowest, depth)))
     }
   }
 }
@@ -138,15 +144,15 @@ function crossAt(ua: number, va: number, ub: number, vb: number, at: number): nu
   return va < vb ? ua + ((at - va) * (ub - ua)) / (vb - va) : ub + ((at - vb) * (ua - ub)) / (va - vb)
 }
 
-function note(walk: Walk, cell: number, leaves: boolean, depth: number): void {
-  const { room } = walk
-  if (walk.total === room.cells.length) {
-    const [cells, depths] = [new Int32Array(2 * walk.total), new Float32Array(2 * walk.total)]
-    cells.set(room.cells)
+function note({ room }: Walk, at: number, cell: number, leaves: boolean, depth: number): void {
+  if (at === room.depths.length) {
+    const [depths, before] = [new Float32Array(2 * at), new Int32Array(2 * at)]
     depths.set(room.depths)
-    room.cells = cells
+    before.set(room.before)
     room.depths = depths
+    room.before = before
   }
-  room.cells[walk.total] = 2 * cell + (leaves ? 0 : 1)
-  room.depths[walk.total++] = depth
+  room.depths[at] = depth
+  room.before[at] = room.last[cell]!
+  room.last[cell] = 2 * (at + 1) + (leaves ? 0 : 1)
 }

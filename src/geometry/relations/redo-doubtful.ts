@@ -1,8 +1,8 @@
 import { columnsOf } from './columns.ts'
 import { type Crossings, latticeOver } from './crossings.ts'
-import { axes, directionAlong } from './directions.ts'
+import { type Axis, axes, directionAlong } from './directions.ts'
 import type { Solid } from './solid.ts'
-import { bits, sweepPair } from './sweep-pair.ts'
+import { bits, type SweptPair, sweepPair } from './sweep-pair.ts'
 import { type Widest, widestDisc } from './widest-disc.ts'
 
 /** The pair as gathered axis by axis. */
@@ -12,13 +12,15 @@ export interface Gathering {
   readonly found: (Widest | null)[]
   readonly foundBack: (Widest | null)[]
   readonly contactMm2: Float64Array
-  overlapMm: number
+  /** By axis they are seen along: how widely they overlap; `undefined`: they do not see each other along it. */
+  readonly overlaps: (Widest | null | undefined)[]
 }
 
-/** Most cells of one window that is looked at again. */
-const mostCells = 250_000
+/** Cells of one window that is looked at again: as a rule, and where it would else not be twice as fine. */
+const usualCells = 500_000
+const mostCells = 4_000_000
 /** Cells of the finer lattice to one of the coarse, at most. */
-const finest = 4
+const finest = 3
 /** A window that cannot be made this much finer tells nothing new. */
 const leastGain = 1.5
 
@@ -44,26 +46,58 @@ export function redoDoubtful(
       return found ? [{ ...one, found }] : []
     })
     if (asked.length === 0) continue
-    const window = around(
-      solids[pair.a]!,
-      solids[pair.b]!,
-      axis,
-      asked.map(({ found }) => found),
-      cellMm,
-    )
-    if (!window) continue
-    const swept = sweepPair(
-      columnsOf(solids[pair.a]!, window, room),
-      columnsOf(solids[pair.b]!, window, room),
-    )
+    const rectangles = asked.map(({ found }) => found)
+    const swept = sweptFiner(solids, pair, { axis, rectangles, cellMm }, room)
     if (!swept) continue
     for (const { of, direction, bit } of asked) of[direction] = widestDisc(swept.lattice, swept.cells, bit)
   }
 }
 
+/** How widely a pair overlaps, in mm: the least over the axes it is seen along, looked at finer where that is below `mostMm`. */
+export function overlapOf(
+  solids: readonly Solid[],
+  { overlaps, ...pair }: Gathering,
+  { mostMm, cellMm }: { readonly mostMm: number; readonly cellMm: number },
+  room: Crossings,
+): number {
+  const seen = axes.flatMap((axis) =>
+    overlaps[axis] === undefined ? [] : [{ axis, found: overlaps[axis]! }],
+  )
+  if (seen.length === 0 || seen.some(({ found }) => found === null)) return 0
+  const least = (widths: readonly number[]): number => widths.reduce((one, other) => Math.min(one, other))
+  const coarse = least(seen.map(({ found }) => found.widthMm))
+  if (coarse >= mostMm + 2 * cellMm) return coarse
+  return least(
+    seen.map(({ axis, found }) => {
+      if (found.widthMm >= mostMm + 2 * cellMm) return found.widthMm
+      const swept = sweptFiner(solids, pair, { axis, rectangles: [found], cellMm }, room)
+      return swept ? (widestDisc(swept.lattice, swept.cells, bits.overlap)?.widthMm ?? 0) : found.widthMm
+    }),
+  )
+}
+
+/** What was found along an axis, by its rectangles on the coarse lattice. */
+interface Window {
+  readonly axis: Axis
+  readonly rectangles: readonly Widest[]
+  readonly cellMm: number
+}
+
+/** A pair swept again where something was found; `null` where that is too large to be seen much finer. */
+function sweptFiner(
+  solids: readonly Solid[],
+  { a, b }: Pick<Gathering, 'a' | 'b'>,
+  { axis, rectangles, cellMm }: Window,
+  room: Crossings,
+): SweptPair | null {
+  const window = around(solids[a]!, solids[b]!, axis, rectangles, cellMm)
+  if (!window) return null
+  return sweepPair(columnsOf(solids[a]!, window, room), columnsOf(solids[b]!, window, room))
+}
+
 /** The finer lattice over what was found, a cell wider all round; `null` where it is too large to be much finer. */
-function around(a: Solid, b: Solid, axis: 0 | 1 | 2, found: readonly Widest[], cellMm: number) {
-  const [u, v] = [((axis + 1) % 3) as 0 | 1 | 2, ((axis + 2) % 3) as 0 | 1 | 2]
+function around(a: Solid, b: Solid, axis: Axis, found: readonly Widest[], cellMm: number) {
+  const [u, v] = [((axis + 1) % 3) as Axis, ((axis + 2) % 3) as Axis]
   // Rectangles of the coarse sweep count from the first cell that both parts share.
   const left = Math.max(Math.floor(a.low[u] / cellMm), Math.floor(b.low[u] / cellMm))
   const low = Math.max(Math.floor(a.low[v] / cellMm), Math.floor(b.low[v] / cellMm))
@@ -76,6 +110,7 @@ function around(a: Solid, b: Solid, axis: 0 | 1 | 2, found: readonly Widest[], c
     (low + Math.max(...found.map((one) => one.low + one.rows)) + 1) * cellMm,
   ]
   const area = (highest[0] - lowest[0]) * (highest[1] - lowest[1])
-  const fine = Math.max(cellMm / finest, Math.sqrt(area / mostCells))
+  const usual = Math.min(cellMm / 2, Math.sqrt(area / usualCells))
+  const fine = Math.max(cellMm / finest, usual, Math.sqrt(area / mostCells))
   return fine * leastGain <= cellMm ? latticeOver(axis, fine, lowest, highest) : null
 }

@@ -1,7 +1,7 @@
 import { type Columns, columnsOf } from './columns.ts'
 import { latticeOver, roomForCrossings } from './crossings.ts'
 import { type Axis, axes, type Direction, directionAlong } from './directions.ts'
-import { type Gathering, redoDoubtful } from './redo-doubtful.ts'
+import { type Gathering, overlapOf, redoDoubtful } from './redo-doubtful.ts'
 import type { Solid } from './solid.ts'
 import { bits, contactMm, type SweptPair, sweepPair } from './sweep-pair.ts'
 import { widestDisc } from './widest-disc.ts'
@@ -66,14 +66,15 @@ export function relateSolids(solids: readonly Solid[], options: RelateOptions = 
   }
   const pairs = new Map<number, PairRelation>()
   for (const [key, pair] of gathered) {
-    const giveMm = giveOf(pair, options)
+    const overlapMm = overlapOf(solids, pair, { mostMm: mostNominalOverlapMm, cellMm }, room)
+    const giveMm = giveOf(pair, overlapMm, options)
     redoDoubtful(solids, pair, giveMm, cellMm, room)
     pairs.set(key, {
       a: pair.a,
       b: pair.b,
       aMm: Float64Array.from(pair.found, (one) => one?.widthMm ?? 0),
       bMm: Float64Array.from(pair.foundBack, (one) => one?.widthMm ?? 0),
-      overlapMm: pair.overlapMm,
+      overlapMm,
       contactMm2: pair.contactMm2,
       giveMm,
     })
@@ -103,16 +104,20 @@ export function touches(relations: Relations, one: number, other: number): boole
   return pair !== null && (pair.overlapMm > 0 || pair.contactMm2.some((area) => area > leastContactMm2))
 }
 
+const largestCellMm = 0.2
 /** Most cells of all parts along one axis: past it the cells grow. */
 const mostCells = 120_000_000
 
-/** The diagonal of the device over 1500, between 0.05 and 0.1 mm (a third of the usual give); larger for a huge device. */
+/**
+ * The diagonal of the device over 1000, between 0.05 and 0.2 mm; larger for a huge device. A disc as wide as the usual
+ * give holds the middle of a cell of 0.2 mm wherever it lies, and what is as narrow as that is looked at again.
+ */
 function cellFor(solids: readonly Solid[]): number {
   const size = axes.map(
     (axis) =>
       Math.max(...solids.map(({ high }) => high[axis])) - Math.min(...solids.map(({ low }) => low[axis])),
   )
-  const usual = Math.min(usualGiveMm / 3, Math.max(0.05, Math.hypot(...size) / 1500))
+  const usual = Math.min(largestCellMm, Math.max(0.05, Math.hypot(...size) / 1000))
   const area = axes.map((axis) =>
     solids.reduce((sum, solid) => {
       const [low, high] = across(solid, axis)
@@ -167,7 +172,7 @@ function seeEachOther(one: Solid, other: Solid, axis: Axis): boolean {
 
 function nothingYet(a: number, b: number): Gathering {
   const none = (): null[] => Array.from({ length: 6 }, () => null)
-  return { a, b, found: none(), foundBack: none(), contactMm2: new Float64Array(6), overlapMm: Infinity }
+  return { a, b, found: none(), foundBack: none(), contactMm2: new Float64Array(6), overlaps: [] }
 }
 
 /** Takes what one sweep found into the pair. */
@@ -183,11 +188,10 @@ function take(pair: Gathering, swept: SweptPair, axis: Axis): void {
   pair.foundBack[up] = alike ? pair.found[down]! : widest(bits.bUp)
   pair.contactMm2[up] = swept.contactUpMm2
   pair.contactMm2[down] = swept.contactDownMm2
-  pair.overlapMm = Math.min(pair.overlapMm, widest(bits.overlap)?.widthMm ?? 0)
+  pair.overlaps[axis] = widest(bits.overlap)
 }
 
-function giveOf(pair: Gathering, { leastGiveMm }: RelateOptions): number {
-  if (!Number.isFinite(pair.overlapMm)) pair.overlapMm = 0
-  const own = usualGiveMm + (pair.overlapMm < mostNominalOverlapMm ? pair.overlapMm : 0)
-  return Math.max(own, leastGiveMm?.(pair.a, pair.b) ?? 0)
+function giveOf({ a, b }: Gathering, overlapMm: number, { leastGiveMm }: RelateOptions): number {
+  const own = usualGiveMm + (overlapMm < mostNominalOverlapMm ? overlapMm : 0)
+  return Math.max(own, leastGiveMm?.(a, b) ?? 0)
 }

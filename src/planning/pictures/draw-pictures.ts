@@ -31,6 +31,13 @@ interface Arrival {
   readonly from: Point | null
 }
 
+/** What is wanted besides a picture of each step as large as it fits. */
+export interface WantedPictures {
+  readonly oneScale?: boolean
+  /** Whether the device is drawn taken apart; so where not said. */
+  readonly whole?: boolean
+}
+
 /**
  * A picture of every step that puts something of which there is a mesh, and one of the device taken apart.
  * Needs: `meshes` of this project. With `oneScale` the pictures of an assembly have one scale, but for those from near. Gives: no step without order. Cost: O(triangles) a picture.
@@ -39,7 +46,7 @@ export function drawPictures(
   project: Project,
   orders: ReadonlyMap<string, AssemblyOrder>,
   meshes: FromMeshes,
-  oneScale = false,
+  { oneScale = false, whole = true }: WantedPictures = {},
 ): Pictures {
   const solids = layOutBodies(project).corners.map(looseMesh)
   const fault = whyNotDrawn(solids)
@@ -52,7 +59,7 @@ export function drawPictures(
   const device = drawn.find(({ plan }) => plan.of === null)
   return {
     steps: drawn.flatMap((one) => stepPictures(one, oneScale)),
-    whole: device ? wholePicture(device, project.device.name) : null,
+    whole: device && whole ? wholePicture(device, project.device.name) : null,
     beyond: null,
     without: drawn.flatMap(({ plan, meshes: { typedAlone } }) =>
       typedAlone.map((step) => ({ of: plan.of, step })),
@@ -92,7 +99,8 @@ function stepPictures(drawn: Drawn, oneScale: boolean): readonly StepPicture[] {
     const picture = made(drawPicture(parts, { ...usualPicture, title: step.id, kept, scale }))
     if (!picture) return []
     kept = picture.view
-    return [{ of: drawn.plan.of, step: step.id, number, svg: picture.svg, sizeMm }]
+    const { svg, heightMm } = picture
+    return [{ of: drawn.plan.of, step: step.id, number, svg, sizeMm, heightMm }]
   })
 }
 
@@ -105,7 +113,7 @@ function wholePicture(drawn: Drawn, title: string): LineDrawing | null {
   const ground = [...there, ...first.map((body) => partOf(drawn, body))]
   const rest = comingParts(drawn, comes.slice(first.length > 0 ? 1 : 0), ground.length, false)
   const picture = made(drawPicture([...ground, ...rest], { ...usualPicture, sizeMm: wholeMm, title }))
-  return picture && { svg: picture.svg, sizeMm: wholeMm }
+  return picture && { svg: picture.svg, sizeMm: wholeMm, heightMm: picture.heightMm }
 }
 
 function made(picture: ReturnType<typeof drawPicture>): Picture | null {

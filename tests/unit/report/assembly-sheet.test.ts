@@ -84,7 +84,9 @@ describe('the Assembly sheet', () => {
     }
     const pictured = (picture: string | null) =>
       stepRows({ ...stand, picture }).flatMap(({ cells }) => cells.flatMap((cell) => cell.picture ?? []))
-    expect(pictured('step/1')).toEqual(['step/1'])
+    const rows = stepRows({ ...stand, picture: 'step/1' })
+    expect(pictured('step/1')).toEqual([{ id: 'step/1', rows: rows.length }])
+    expect(rows.map(({ fills = false }) => fills)).toEqual(rows.map((_, at) => at === rows.length - 1))
     expect(pictured(null)).toEqual([])
   })
 

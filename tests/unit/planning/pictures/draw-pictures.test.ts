@@ -21,7 +21,7 @@ const meshes: Readonly<Record<string, readonly DrawnMesh[]>> = {
 }
 for (const [name, own] of Object.entries(meshes)) writeFileSync(join(folder, `${name}.stl`), stlOf(...own))
 
-function drawn(steps: string, more = '', oneScale = false): Pictures {
+async function drawn(steps: string, more = '', oneScale = false): Promise<Pictures> {
   const parts = Object.keys(meshes).map(
     (name) =>
       `  ${name}: {kind: bought, model: ${name}.stl, place: assembled, offers: [{vendor: shop, price: 1, lead: 2 wd}]}`,
@@ -39,7 +39,7 @@ ${more}assembly:
   steps:
 ${steps}`
   writeFileSync(join(folder, 'pot.yaml'), text)
-  const { pictures, diagnostics } = draw('pot.yaml', { folder, oneScale })
+  const { pictures, diagnostics } = await draw('pot.yaml', { folder, oneScale })
   expect(diagnostics.filter(({ level }) => level === 'error')).toEqual([])
   return pictures!
 }
@@ -56,8 +56,8 @@ const steps = `    - {put: foot x4, on: cup, by: glue, time: 5 min}
     - {test: nothing rattles, time: 2 min}
 `
 
-describe('the pictures of a device', () => {
-  const pictures = drawn(steps, top)
+describe('the pictures of a device', async () => {
+  const pictures = await drawn(steps, top)
   const of = (step: string) => marksOf(pictures.steps.find((one) => one.step === step)!.svg)
 
   it('are one for each step that puts something with a mesh, subassemblies first', () => {
@@ -85,7 +85,7 @@ describe('the pictures of a device', () => {
     expect(whole.paths.some(({ dashes }) => dashes !== null)).toBe(true)
   })
 
-  it('have one scale where it is asked for: the cup is as wide in each', () => {
+  it('have one scale where it is asked for: the cup is as wide in each', async () => {
     const extent = (text: string): number => {
       const { paths } = marksOf(text)
       // The device as it stands has lines of 0.3 mm around it, and the cup is its widest part.
@@ -96,13 +96,13 @@ describe('the pictures of a device', () => {
     }
     const shown = (one: Pictures): number[] =>
       ['peg', 'foot'].map((name) => extent(one.steps.find(({ step }) => step === name)!.svg))
-    const [peg, foot] = shown(drawn(steps, top, true)) as [number, number]
+    const [peg, foot] = shown(await drawn(steps, top, true)) as [number, number]
     const [ownPeg, ownFoot] = shown(pictures) as [number, number]
     expect(peg / foot).toBeCloseTo(1, 1)
     expect(Math.abs(ownPeg / ownFoot - 1)).toBeGreaterThan(0.1)
   })
 
-  it('are the same text each time', () => {
-    expect(drawn(steps, top)).toEqual(pictures)
+  it('are the same text each time', async () => {
+    expect(await drawn(steps, top)).toEqual(pictures)
   })
 })

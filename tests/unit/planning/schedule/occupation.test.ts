@@ -85,7 +85,8 @@ it('the first gap within a window is the first minutes in a row in which as much
           for (let t = take.open; t < take.open + take.length; t++) minutes[t]! += 1
         }
         const isFree = (from: number) =>
-          minutes.slice(from, from + least).every((used) => used + amount <= 3) && from + least <= open + length
+          minutes.slice(from, from + least).every((used) => used + amount <= 3) &&
+          from + least <= open + length
         const starts = Array.from({ length }, (_, k) => open + k)
         expect(occupation.gapWithin(open, open + length, amount, least)).toBe(starts.find(isFree) ?? never)
       },

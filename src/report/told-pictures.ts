@@ -1,0 +1,31 @@
+import type { Pictures, StepPicture } from '../model/pictures.ts'
+import type { Drawing } from './cells.ts'
+
+/** The pictures of a plan; `no package`: what turns them into PNG is not installed, so that none was drawn. */
+export type ToldPictures = Pictures | 'no package'
+
+/** The id of the picture of a step; `of` is the assembly, `null` the device. */
+export function pictureId(of: string | null, step: string): string {
+  return JSON.stringify([of, step])
+}
+
+/** The pictures of steps by their id. */
+export function stepDrawings(told: ToldPictures | undefined): ReadonlyMap<string, Drawing> {
+  const steps: readonly StepPicture[] = told === undefined || told === 'no package' ? [] : told.steps
+  return new Map(
+    steps.map(({ of, step, svg, sizeMm, heightMm }) => [
+      pictureId(of, step),
+      { svg, sizeMm, heightMm, says: `${step}: what goes in, with the way it goes` },
+    ]),
+  )
+}
+
+/** Why a plan with meshes has no pictures; `''` where it has, or where nobody asked. */
+export function sayNoPictures(told: ToldPictures | undefined): string {
+  if (told === undefined) return ''
+  if (told === 'no package')
+    return 'Pictures of the steps are left out: the package @resvg/resvg-js is not installed here (npm install @resvg/resvg-js). `fettle pictures` draws them as SVG without it.'
+  if (!told.beyond) return ''
+  const { what, found, most } = told.beyond
+  return `Pictures of the steps are left out: ${found} ${what} are too many to draw, at most ${most}.`
+}
