@@ -60,8 +60,10 @@ export function safeDates(
       return sampled.policy.layOut(k, order)
     },
   }
+  // Less than one evening's tries would tell nothing.
+  const least = triedOf(finishes.length)
   const safe = ordersByLatest(source).flatMap(({ id, subject, at }): [string, SafeDate][] => {
-    if (subject.cart === null || (!below && budget.left <= 0)) return []
+    if (subject.cart === null || (!below && budget.left < least)) return []
     const trial = trialOf({ ...sampled, policy }, target, ways.get(subject.cart)!, (k) => surely(k)[at]!)
     const order = below ? null : lastEvening(trial, at, source.schedule.tasks.get(id)!.start)
     return [[subject.cart, { order, samples: Math.min(triedOf(finishes.length), finishes.length) }]]
