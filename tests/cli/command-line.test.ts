@@ -10,6 +10,9 @@ beforeAll(async () => {
 })
 afterAll(() => built.done())
 
+/** Saving is the same for any plan; this one is soon made. */
+const small = join(root, 'projects/worked-numbers/worked-numbers.yaml')
+
 const run = (...args: string[]): Run => built.run(args)
 const scratch = (name: string): string => join(built.scratch, name)
 const parts = (): string[] => readdirSync(built.scratch).filter((name) => name.endsWith('.part'))
@@ -38,8 +41,8 @@ describe('exit codes', () => {
     [['plan', chopper, '--seed', '-1']],
     [['explain', 'XYZ99']],
     [['new', 'a-folder', '--template', 'no-such-template']],
-    [['plan', chopper, '--out', 'no-such-folder/plan.xlsx']],
-    [['plan', chopper, '--out', '.']],
+    [['plan', small, '--out', 'no-such-folder/plan.xlsx']],
+    [['plan', small, '--out', '.']],
   ])('are 2 for wrong use: %j', (args) => {
     const given = built.run(args)
     expect(given.exit).toBe(2)
@@ -136,30 +139,30 @@ describe('output', () => {
 
 describe('the workbook file', () => {
   it('is written whole, twice the same bytes, and over its own untouched file', () => {
-    const first = run('plan', chopper, '--out', 'plan.xlsx')
+    const first = run('plan', small, '--out', 'plan.xlsx')
     expect(first.exit).toBe(0)
     const bytes = readFileSync(scratch('plan.xlsx'))
     expect(bytes.subarray(0, 2).toString('latin1')).toBe('PK')
-    expect(run('plan', chopper, '--out', 'plan.xlsx').exit).toBe(0)
+    expect(run('plan', small, '--out', 'plan.xlsx').exit).toBe(0)
     expect(readFileSync(scratch('plan.xlsx')).equals(bytes)).toBe(true)
     expect(parts()).toEqual([])
   })
 
   it('is not written over a file of someone else unless forced', () => {
     writeFileSync(scratch('mine.xlsx'), 'my notes')
-    const refused = run('plan', chopper, '--out', 'mine.xlsx')
+    const refused = run('plan', small, '--out', 'mine.xlsx')
     expect(refused.exit).toBe(2)
     expect(refused.err).toMatch(/was not written by fettle/)
     expect(readFileSync(scratch('mine.xlsx'), 'utf8')).toBe('my notes')
-    expect(run('plan', chopper, '--out', 'mine.xlsx', '--force').exit).toBe(0)
+    expect(run('plan', small, '--out', 'mine.xlsx', '--force').exit).toBe(0)
   })
 
   it('is not written over one that was changed since', () => {
-    expect(run('plan', chopper, '--out', 'changed.xlsx').exit).toBe(0)
+    expect(run('plan', small, '--out', 'changed.xlsx').exit).toBe(0)
     const bytes = readFileSync(scratch('changed.xlsx'))
     bytes[bytes.length >> 1] = (bytes[bytes.length >> 1] ?? 0) ^ 0xff
     writeFileSync(scratch('changed.xlsx'), bytes)
-    expect(run('plan', chopper, '--out', 'changed.xlsx').exit).toBe(2)
+    expect(run('plan', small, '--out', 'changed.xlsx').exit).toBe(2)
     expect(readFileSync(scratch('changed.xlsx')).equals(bytes)).toBe(true)
   })
 
@@ -173,8 +176,8 @@ describe('the workbook file', () => {
   })
 
   it.each([
-    [['plan', chopper, '--out', '/proc/plan.xlsx']],
-    [['plan', chopper, '--out', 'own.yaml/plan.xlsx']],
+    [['plan', small, '--out', '/proc/plan.xlsx']],
+    [['plan', small, '--out', 'own.yaml/plan.xlsx']],
     [['new', 'own.yaml']],
     [['new', '']],
     [['new', '/proc/device']],
@@ -187,16 +190,16 @@ describe('the workbook file', () => {
 
   it('leaves no half-written file where the target is a folder, missing, or a full device', () => {
     mkdirSync(scratch('folder.xlsx'))
-    expect(run('plan', chopper, '--out', 'folder.xlsx').exit).toBe(2)
-    expect(run('plan', chopper, '--out', 'absent/plan.xlsx').exit).toBe(2)
-    if (existsSync('/dev/full')) expect(run('plan', chopper, '--out', '/dev/full').exit).toBe(2)
+    expect(run('plan', small, '--out', 'folder.xlsx').exit).toBe(2)
+    expect(run('plan', small, '--out', 'absent/plan.xlsx').exit).toBe(2)
+    if (existsSync('/dev/full')) expect(run('plan', small, '--out', '/dev/full').exit).toBe(2)
     expect(parts()).toEqual([])
   })
 
   it('goes to standard output with `--out -`, alone', () => {
     const piped = spawnSync(
       process.execPath,
-      [join(built.bundle, 'fettle.js'), 'plan', chopper, '--out', '-'],
+      [join(built.bundle, 'fettle.js'), 'plan', small, '--out', '-'],
       {
         cwd: built.scratch,
         maxBuffer: 64 * 1024 * 1024,
@@ -204,7 +207,7 @@ describe('the workbook file', () => {
     )
     expect(piped.status).toBe(0)
     expect(piped.stdout.subarray(0, 2).toString('latin1')).toBe('PK')
-    expect(run('plan', chopper, '--out', 'beside.xlsx').exit).toBe(0)
+    expect(run('plan', small, '--out', 'beside.xlsx').exit).toBe(0)
     expect(readFileSync(scratch('beside.xlsx')).equals(piped.stdout)).toBe(true)
   })
 })
