@@ -4,7 +4,6 @@
 
 import { fileURLToPath } from 'node:url'
 import { build } from 'esbuild'
-import { layeredDevice } from './layered-device.mjs'
 
 const root = fileURLToPath(new URL('..', import.meta.url))
 const at = process.argv.indexOf('--each')
@@ -14,7 +13,8 @@ async function loadPlanner() {
   const { outputFiles } = await build({
     stdin: {
       contents: `export { orderAssembly } from './src/planning/assembly/index.ts'
-export { whyDisordered } from './src/verify/why-disordered.ts'`,
+export { whyDisordered } from './src/verify/why-disordered.ts'
+export { layeredDevice } from './tests/unit/planning/assembly/layered-device.ts'`,
       resolveDir: root,
       loader: 'ts',
     },
@@ -35,7 +35,7 @@ const worked = () => {
 const middle = (list) => [...list].sort((a, b) => a - b)[Math.floor(list.length / 2)]
 const megabytes = () => process.memoryUsage().heapUsed / 1e6 + process.memoryUsage().arrayBuffers / 1e6
 
-const { orderAssembly, whyDisordered } = await loadPlanner()
+const { layeredDevice, orderAssembly, whyDisordered } = await loadPlanner()
 orderAssembly(layeredDevice({ steps: 12, seed: 99 }))
 
 const head = ['steps', 'proved', 'nearest', 'counted', 'states', 'most states', 'ms', 'most ms', 'MB']

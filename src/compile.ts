@@ -11,6 +11,7 @@ import type { Diagnostic, Report } from './diagnostics/message.ts'
 import type { AssemblyOrder } from './model/assembly.ts'
 import { assemblyPlans } from './model/assembly-plans.ts'
 import type { FromMeshes } from './model/from-meshes.ts'
+import type { Join } from './model/joins.ts'
 import type { Pictures } from './model/pictures.ts'
 import type { Project } from './model/project.ts'
 import type { Purchase } from './model/purchase.ts'
@@ -81,6 +82,7 @@ interface Laid {
   readonly orders: ReadonlyMap<string, AssemblyOrder>
   readonly meshes: FromMeshes | null
   readonly network: TaskNetwork
+  readonly joins: readonly Join[]
 }
 
 interface Stage<T> {
@@ -92,7 +94,7 @@ interface Stage<T> {
 }
 
 /** For checks that look at the network alone. */
-const unjudged = { tooLong: [], joins: [], worn: [] }
+const unjudged = { tooLong: [], worn: [] }
 
 const hasError = (diagnostics: readonly Diagnostic[]): boolean =>
   diagnostics.some(({ level }) => level === 'error')
@@ -116,9 +118,7 @@ function resolveStage(source: Source, options: CompileOptions): Stage<Project> {
 function layStage(project: Project, ordering: Effort): Stage<Laid> {
   return stage((report) => {
     const laid = laidOut(project, ordering)
-    const joins = planJoins(project)
-    const worn = wornOut({ project, orders: laid.orders, joins })
-    const judged = { ...laid, tooLong: tooLongTasks(project, laid.network), joins, worn }
+    const judged = { ...laid, tooLong: tooLongTasks(project, laid.network), worn: wornOut(laid) }
     for (const check of networkChecks) check(judged, report)
     return laid
   })
@@ -157,19 +157,20 @@ const uncounted: Effort = { ...usualEffort, counted: 0 }
 /** Lays the work out; where what the meshes ask makes steps wait in a ring with other work, typed facts win over all of it. */
 function laidOut(project: Project, ordering: Effort): Laid {
   const studied = studyMeshes(project)
-  const laid = laidOutBy(project, ordering, studied, true)
+  const common = { project, purchase: planPurchase(project), joins: planJoins(project) }
+  const laid = laidOutBy(common, ordering, studied, true)
   if (!studied) return laid
   const ring = stage((report) => circularWaits({ ...laid, ...unjudged }, report)).diagnostics.length > 0
-  return ring ? laidOutBy(project, ordering, studied, false) : laid
+  return ring ? laidOutBy(common, ordering, studied, false) : laid
 }
 
 function laidOutBy(
-  project: Project,
+  common: Pick<Laid, 'project' | 'purchase' | 'joins'>,
   ordering: Effort,
   studied: ReturnType<typeof studyMeshes>,
   heeded: boolean,
 ): Laid {
-  const purchase = planPurchase(project)
+  const { project, purchase } = common
   const orders = new Map(
     assemblyPlans(project).map((plan) => {
       const asked = studied?.plans.get(plan.of ?? '')?.constraints ?? []
@@ -178,12 +179,12 @@ function laidOutBy(
     }),
   )
   const meshes = studied ? withFindings(project, studied, orders) : null
-  return { project, purchase, orders, meshes, network: buildNetwork(project, purchase, orders) }
+  return { ...common, orders, meshes, network: buildNetwork(project, purchase, orders) }
 }
 
 function planStage(laid: Laid, options: CompileOptions): Stage<Results | null> {
   return stage((report) => {
-    const { project, purchase, orders, meshes, network } = laid
+    const { project, purchase, orders, meshes, network, joins } = laid
     const schedule = scheduleNetwork(project, network, {
       effort: options.effort ?? effortFor(network.tasks.length),
       seed: options.seed ?? 1,
@@ -194,7 +195,6 @@ function planStage(laid: Laid, options: CompileOptions): Stage<Results | null> {
       return null
     }
     const sessions = plannedSessions(project, network, schedule)
-    const joins = planJoins(project)
     const readyAt = readyTimes(project, network, schedule)
     const samples = options.samples ?? samplesFor(network.tasks.length)
     const sampled = { samples, seed: options.seed ?? 1 }
@@ -290,9 +290,7 @@ export interface TakenApart extends Checked {
 export function takeApart(file: string, part: string, options: CompileOptions = {}): TakenApart {
   const { laid, ...checked } = upToLaid(file, options, uncounted)
   if (!laid) return { ...checked, answer: null }
-  const { project, orders } = laid
-  const repair = planApart({ project, orders, joins: planJoins(project) }, part)
-  return { ...checked, answer: answerApart(project, repair) }
+  return { ...checked, answer: answerApart(laid.project, planApart(laid, part)) }
 }
 
 /** A plan with its report and workbook, ready for any emitter; both `null` where there is an error. */

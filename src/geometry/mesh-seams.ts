@@ -1,5 +1,5 @@
-import { joinCorners } from './join-corners.ts'
 import { countTriangles, type Mesh } from './mesh.ts'
+import { samePlaces } from './same-places.ts'
 import { type Sides, sidesOf } from './sides.ts'
 import { isFlat, walkEdges } from './walk-edges.ts'
 
@@ -22,7 +22,7 @@ export interface MeshSeams {
 /** Leaks, crowded edges and turned faces of a mesh. Cost: O(n log n) in triangles. */
 export function meshSeams(mesh: Mesh): MeshSeams {
   const triangles = countTriangles(mesh)
-  const joined = joinCorners(mesh)
+  const joined = samePlaces(mesh.corners)
   const sides = sidesOf(triangles)
   const counted = { openEdges: 0, crowdedEdges: 0, oneSidedEdges: 0 }
   walkEdges(joined, (owners) => {

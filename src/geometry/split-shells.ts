@@ -1,13 +1,13 @@
-import { joinCorners } from './join-corners.ts'
 import { boxOf, type MeshBox } from './measure-mesh.ts'
 import type { Mesh } from './mesh.ts'
+import { samePlaces } from './same-places.ts'
 
 /**
  * The bodies of a mesh: shells that share no corner, those that lie within the box of another counted to it (the wall
  * of a hollow). In the order of their first triangles. Cost: O(triangles + shells squared).
  */
 export function splitShells(mesh: Mesh): readonly Mesh[] {
-  const joined = joinCorners(mesh)
+  const joined = samePlaces(mesh.corners)
   const parent = Int32Array.from({ length: joined.count }, (_, place) => place)
   const rootOf = (place: number): number => {
     let at = place

@@ -1,11 +1,11 @@
-import type { JoinedCorners } from './join-corners.ts'
+import type { SamePlaces } from './same-places.ts'
 
 /**
  * Calls `visit` once for every edge with its owners: twice the number of the triangle, plus one where that triangle
  * passes the edge from the higher place to the lower. Flat triangles have no edges.
  * Method: edges are gathered at their lower place and sorted there by the other end. Cost: O(n log n) in triangles.
  */
-export function walkEdges(joined: JoinedCorners, visit: (owners: Float64Array) => void): void {
+export function walkEdges(joined: SamePlaces, visit: (owners: Float64Array) => void): void {
   const starts = startsByPlace(joined)
   const spread = 2 * (joined.places.length / 3)
   const packed = new Float64Array(starts[joined.count]!)
@@ -27,12 +27,12 @@ export function walkEdges(joined: JoinedCorners, visit: (owners: Float64Array) =
 }
 
 /** Whether two corners of a triangle lie at one place. */
-export function isFlat({ places }: JoinedCorners, triangle: number): boolean {
+export function isFlat({ places }: SamePlaces, triangle: number): boolean {
   const [a, b, c] = [places[3 * triangle]!, places[3 * triangle + 1]!, places[3 * triangle + 2]!]
   return a === b || b === c || c === a
 }
 
-function startsByPlace(joined: JoinedCorners): Int32Array {
+function startsByPlace(joined: SamePlaces): Int32Array {
   const starts = new Int32Array(joined.count + 1)
   eachEdge(joined, (low) => {
     starts[low + 1]!++
@@ -41,7 +41,7 @@ function startsByPlace(joined: JoinedCorners): Int32Array {
   return starts
 }
 
-function eachEdge(joined: JoinedCorners, visit: (low: number, high: number, owner: number) => void): void {
+function eachEdge(joined: SamePlaces, visit: (low: number, high: number, owner: number) => void): void {
   const { places } = joined
   for (let triangle = 0; 3 * triangle < places.length; triangle++) {
     if (isFlat(joined, triangle)) continue

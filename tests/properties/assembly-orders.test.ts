@@ -1,6 +1,5 @@
 import Fraction from 'fraction.js'
 import { describe, expect, test } from 'vitest'
-import { layeredDevice } from '../../.dev/layered-device.mjs'
 import { seededRandom } from '../../src/base/random.ts'
 import { threePoint } from '../../src/base/three-point.ts'
 import type { AssemblyPlan, Step } from '../../src/model/assembly.ts'
@@ -20,6 +19,7 @@ import {
   toStep,
   waiting,
 } from '../unit/planning/assembly/bench-steps.ts'
+import { layeredDevice } from '../unit/planning/assembly/layered-device.ts'
 import { bestPlayed, playAll } from './bench-game.ts'
 
 const random = seededRandom(1984)

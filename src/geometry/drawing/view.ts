@@ -15,12 +15,6 @@ export interface ViewAxes {
   readonly near: Point
 }
 
-/** The view whose three axes come out equally long. Source: isometric projection, ISO 5456-3, from memory. */
-export const isometricView: View = {
-  turnDegrees: -45,
-  heightDegrees: (Math.asin(1 / Math.sqrt(3)) * 180) / Math.PI,
-}
-
 /** Somewhat off the corner, so that no edge of a box falls on another. Common practice, no source. */
 const turns: readonly number[] = [-52, 38, 128, 218]
 const usualHeight = 31

@@ -1,3 +1,4 @@
+import { placesOf } from '../../base/places-of.ts'
 import type { AssemblyOrder, AssemblyPlan, OrderConstraint, OrderLink, Step } from '../../model/assembly.ts'
 import type { Project } from '../../model/project.ts'
 import { type BenchStep, type Pricer, pricer } from './bench-cost.ts'
@@ -94,8 +95,7 @@ function linksOf(
   statements: readonly (readonly Rule[])[],
   order: readonly number[],
 ): readonly OrderLink[] {
-  const place: number[] = []
-  for (const [k, number] of order.entries()) place[number] = k
+  const place = placesOf(order)
   const links = new Map<string, OrderLink>()
   for (const [k, constraint] of constraints.entries()) {
     for (const pair of statements[k]!.flatMap((rule) => settledLinks(rule, place))) {

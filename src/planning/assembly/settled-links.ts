@@ -13,7 +13,7 @@ export interface Pair {
  * their own rules.
  * Needs: `place` says where each step stands in an order that keeps the rule.
  */
-export function settledLinks({ step, any }: Rule, place: readonly number[]): readonly Pair[] {
+export function settledLinks({ step, any }: Rule, place: ArrayLike<number>): readonly Pair[] {
   const ways = any.flatMap((condition) => {
     const pairs = pairsOf(condition, step, place)
     return pairs === null ? [] : [pairs]
@@ -22,7 +22,7 @@ export function settledLinks({ step, any }: Rule, place: readonly number[]): rea
 }
 
 /** Links for one condition; `null` where it does not hold in the order. */
-function pairsOf(condition: Condition, step: number, place: readonly number[]): readonly Pair[] | null {
+function pairsOf(condition: Condition, step: number, place: ArrayLike<number>): readonly Pair[] | null {
   const sorted = (steps: readonly number[]) => [...steps].sort((a, b) => place[a]! - place[b]!)
   const isBefore = (other: number) => place[other]! < place[step]!
   if (condition.kind === 'some done') {

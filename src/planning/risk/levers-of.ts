@@ -1,5 +1,7 @@
 /** What would bring the date nearer, each solved again. */
+
 import { type Instant, minutesPerDay } from '../../base/clock.ts'
+import { placesOf } from '../../base/places-of.ts'
 import type { Lever } from '../../model/risk.ts'
 import {
   type Decoder,
@@ -116,10 +118,7 @@ function search(problem: Problem, effort: number, first: Int32Array): Schedule |
 
 /** The place of each task where they go by time, lower numbers first at the same time. */
 function orderBy(times: readonly Instant[]): Int32Array {
-  const tasks = times.map((_, task) => task).sort((a, b) => times[a]! - times[b]! || a - b)
-  const order = new Int32Array(tasks.length)
-  for (const [place, task] of tasks.entries()) order[task] = place
-  return order
+  return placesOf(times.map((_, task) => task).sort((a, b) => times[a]! - times[b]! || a - b))
 }
 
 function endOf(decode: Decoder, order: Int32Array): Instant {

@@ -14,6 +14,7 @@ import {
   type Network,
   networkOf,
   type Problem,
+  rankByStart,
 } from '../schedule/index.ts'
 import { type Translated, toProblem } from '../timing/to-problem.ts'
 import type { Draws } from './draws.ts'
@@ -68,12 +69,10 @@ function horizonOf(from: Instant, finish: Instant): Instant {
 /** Tasks in the order in which the plan begins them. */
 export function planRank({ network, schedule }: Omit<PolicySource, 'project'>): Int32Array {
   const placed = network.tasks.map(({ id }) => schedule.tasks.get(id)!)
-  const order = placed
-    .map((_, at) => at)
-    .sort((a, b) => placed[a]!.start - placed[b]!.start || placed[a]!.finish - placed[b]!.finish || a - b)
-  const rank = new Int32Array(order.length)
-  for (const [place, task] of order.entries()) rank[task] = place
-  return rank
+  return rankByStart({
+    start: placed.map(({ start }) => start),
+    finish: placed.map(({ finish }) => finish),
+  })
 }
 
 /**

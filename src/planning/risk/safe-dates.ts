@@ -3,7 +3,8 @@ import { dayOf, type Instant, instantOf } from '../../base/clock.ts'
 import { listSpans } from '../../base/spans.ts'
 import type { SafeDate } from '../../model/risk.ts'
 import type { Problem } from '../schedule/index.ts'
-import { latestStartsFor, linkOrder } from './latest-starts.ts'
+import { roughOrder } from '../schedule/precedence.ts'
+import { latestStartsFor } from './latest-starts-for.ts'
 import type { Sampled, SampleSource } from './lay-out-samples.ts'
 import type { Held, Policy } from './policy.ts'
 import { passesFor } from './samples-for.ts'
@@ -81,7 +82,7 @@ function ordersByLatest({ network, schedule }: SampleSource) {
 
 /** By sample and task: started later than this, it is surely not done by the target. */
 function latestIn(policy: Policy, target: Instant): (k: number) => Float64Array {
-  const order = linkOrder(policy.problem)
+  const order = roughOrder(policy.networkIn(0))
   const known = new Map<number, Float64Array>()
   return (k) => {
     const latest = known.get(k) ?? latestStartsFor(policy.networkIn(k), order, target)

@@ -1,5 +1,7 @@
 /** The same plan with its tasks nearer to the order in which they are listed: device 1 before device 2, a test before the lid. */
+
 import { dayOf } from '../../base/clock.ts'
+import { placesOf } from '../../base/places-of.ts'
 import type { Judge } from './besides.ts'
 import { lessTied } from './breed.ts'
 import type { Decoded, Decoder, Taken } from './decode.ts'
@@ -31,12 +33,6 @@ function movedUp(
   return [...order.slice(0, to), task, ...order.slice(to, place), ...order.slice(place + 1)]
 }
 
-function rankOf(order: readonly number[]): Float64Array {
-  const rank = new Float64Array(order.length)
-  for (const [place, task] of order.entries()) rank[task] = place
-  return rank
-}
-
 /** Whether every task begins on the same day in both. */
 const sameDays = (one: Decoded, other: Decoded): boolean =>
   one.start.every((at, task) => dayOf(at) === dayOf(other.start[task]!))
@@ -65,7 +61,7 @@ export function asWritten(
   let tried = 0
   const offer = (order: readonly number[]): void => {
     tried++
-    const outcome = decode(rankOf(order), found.closed)
+    const outcome = decode(placesOf(order), found.closed)
     if (outcome.kind === 'stuck' || outcome.found.end > current.end) return
     if (!sameDays(outcome.found, current)) return
     if (lessTied(worth(outcome.found), worth(current))) current = outcome.found

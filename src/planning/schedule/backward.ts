@@ -1,6 +1,8 @@
 /** Plans read from their end: every task as late as an end allows. */
 import type { Instant } from '../../base/clock.ts'
+import { placesOf } from '../../base/places-of.ts'
 import { type Board, boardOf, copyRun, fitLatest, takeNeeds, wipe } from './board.ts'
+import type { Blocks } from './linked-blocks.ts'
 import { LowestFirst } from './lowest-first.ts'
 import type { Network } from './network.ts'
 import { type Bounds, latestBoundsOf, roughOrder } from './precedence.ts'
@@ -71,8 +73,7 @@ function waitsFor(network: Network): {
   readonly next: readonly (readonly number[])[]
   readonly count: Int32Array
 } {
-  const place = new Int32Array(network.size)
-  for (const [k, task] of roughOrder(network).entries()) place[task] = k
+  const place = placesOf(roughOrder(network))
   const count = new Int32Array(network.size)
   const next = network.into.map((arcs, task) =>
     arcs.filter(({ turned, from }) => !turned && place[from]! < place[task]!).map(({ from }) => from),
@@ -81,16 +82,9 @@ function waitsFor(network: Network): {
   return { next, count }
 }
 
-function holdsAround(network: Network, inside: readonly ReadonlySet<number>[]): number[][] {
-  const around = Array.from({ length: network.size }, (): number[] => [])
-  for (const [index, members] of inside.entries()) for (const task of members) around[task]!.push(index)
-  return around
-}
-
-/** The backward pass of a network; `inside` names the tasks within each hold. Cost: as a forward pass. */
-export function backwardOf(network: Network, inside: readonly ReadonlySet<number>[]): BackwardPass {
+/** The backward pass of a network; `around` names the holds within which each task lies. Cost: as a forward pass. */
+export function backwardOf(network: Network, around: Blocks['around']): BackwardPass {
   const board = boardOf(network)
-  const around = holdsAround(network, inside)
   const { next, count } = waitsFor(network)
   const falling = new Float64Array(network.size)
   return (key, end, start) => {

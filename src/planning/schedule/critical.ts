@@ -1,5 +1,7 @@
 /** The plain critical path: calendars, links and longest waits kept, capacities and holds dropped. */
+
 import type { Instant, Minutes } from '../../base/clock.ts'
+import { placesOf } from '../../base/places-of.ts'
 import { minutesBetween } from '../../base/spans.ts'
 import { strongComponents } from '../../graph/strong-components.ts'
 import { topologicalOrder } from '../../graph/topological-order.ts'
@@ -62,8 +64,7 @@ function bondsOf(network: Network, times: Times, modes: Int32Array): Bonds {
   for (const arc of arcs) next[arc.from]!.push(arc.to)
   const set = new Int32Array(size)
   for (const [k, tasks] of strongComponents(next).entries()) for (const task of tasks) set[task] = k
-  const place = new Int32Array(size)
-  for (const [k, task] of roughOrder(network).entries()) place[task] = k
+  const place = placesOf(roughOrder(network))
   const { start, finish } = times
   const inTime = (a: number, b: number) =>
     start[a]! - start[b]! || finish[a]! - finish[b]! || place[a]! - place[b]!

@@ -3,6 +3,7 @@ import { type Judge, sessionsUsed } from './besides.ts'
 import { lessTied } from './breed.ts'
 import type { Decoded, Decoder, Taken } from './decode.ts'
 import type { Network } from './network.ts'
+import { rankByStart } from './rank-by-start.ts'
 
 /** A session that might be kept free, and the minutes worked in it. */
 interface Candidate extends Taken {
@@ -24,15 +25,6 @@ function candidates(network: Network, decoded: Decoded): Candidate[] {
     )
     .filter(({ open, close }) => !begun.some((at) => at >= open && at < close))
     .sort((a, b) => a.minutes - b.minutes || a.open - b.open || a.resource - b.resource)
-}
-
-/** Tasks in the order in which a plan begins them, by rank. */
-function rankOf({ start, finish }: Decoded): Float64Array {
-  const order = Array.from(start, (_, task) => task)
-  order.sort((a, b) => start[a]! - start[b]! || finish[a]! - finish[b]! || a - b)
-  const rank = new Float64Array(start.length)
-  for (const [place, task] of order.entries()) rank[task] = place
-  return rank
 }
 
 /**
@@ -57,7 +49,7 @@ export function fewerSessions(
     asked.add(next.key)
     tried++
     const more = [...closed, next]
-    const outcome = decode(rankOf(current), more)
+    const outcome = decode(rankByStart(current), more)
     if (outcome.kind === 'stuck' || outcome.found.end > current.end) continue
     const [now, then] = [judge(current), judge(outcome.found)]
     if (then.late > now.late || !lessTied(then.ties, now.ties)) continue

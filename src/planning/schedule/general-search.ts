@@ -136,7 +136,7 @@ export function generalSearch(
   const passes: Passes = {
     network,
     decode: decoderOf(network, blocks),
-    backward: backwardOf(network, blocks.inside),
+    backward: backwardOf(network, blocks.around),
     judge: judgeOf(network),
     rank: new Float64Array(network.size),
     starts: new Int32Array(network.size),

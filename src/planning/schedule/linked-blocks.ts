@@ -18,6 +18,8 @@ export interface Blocks {
   readonly leads: readonly (readonly number[])[]
   /** Tasks between the ends of each hold, ends included. */
   readonly inside: readonly ReadonlySet<number>[]
+  /** Holds within which each task lies. */
+  readonly around: readonly (readonly number[])[]
 }
 
 /** All that `next` leads to from a task, itself included. */
@@ -69,5 +71,8 @@ export function linkedBlocks(network: Network): Blocks {
     } else if (ordersTasks(network, arc)) leads[arc.from]!.push(arc.to)
     else tight[from] = true
   }
-  return { members, blockOf, after, waits, tight, leads, inside: insides(network, blockOf) }
+  const inside = insides(network, blockOf)
+  const around = Array.from({ length: size }, (): number[] => [])
+  for (const [index, tasks] of inside.entries()) for (const task of tasks) around[task]!.push(index)
+  return { members, blockOf, after, waits, tight, leads, inside, around }
 }

@@ -62,8 +62,6 @@ export interface BlockPlacer {
   readonly blocks: Blocks
   /** Tasks of the same block that wait for each task in any way. */
   readonly peers: readonly (readonly number[])[]
-  /** Holds within which each task lies. */
-  readonly around: readonly (readonly number[])[]
   /** How many members must still be placed before each task. */
   readonly unmet: Int32Array
   readonly queue: Int32Array
@@ -74,9 +72,6 @@ export interface BlockPlacer {
 /** A placer of blocks on a board. */
 export function blockPlacer(board: Board, blocks: Blocks): BlockPlacer {
   const { size, outOf } = board.network
-  const around = Array.from({ length: size }, (): number[] => [])
-  for (const [index, members] of blocks.inside.entries())
-    for (const task of members) around[task]!.push(index)
   const longest = blocks.members.reduce((most, { length }) => Math.max(most, length), 0)
   return {
     board,
@@ -84,7 +79,6 @@ export function blockPlacer(board: Board, blocks: Blocks): BlockPlacer {
     peers: outOf.map((arcs, task) => [
       ...new Set(arcs.map(({ to }) => to).filter((to) => blocks.blockOf[to] === blocks.blockOf[task])),
     ]),
-    around,
     unmet: new Int32Array(size),
     queue: new Int32Array(patience * (longest + 4) + longest + 1),
     waiting: new Uint8Array(size),
@@ -144,9 +138,9 @@ function pushLater(placer: BlockPlacer, size: number, first: readonly number[]):
 }
 
 /** Whether a task lies within a hold that is begun and not ended. */
-function isHeld({ board, around }: BlockPlacer, task: number): boolean {
+function isHeld({ board, blocks }: BlockPlacer, task: number): boolean {
   const { holds } = board.network.problem
-  for (const index of around[task]!) {
+  for (const index of blocks.around[task]!) {
     const { from, to } = holds[index]!
     if (board.placed[from] && !board.placed[to]) return true
   }

@@ -1,5 +1,7 @@
 /** Problems without calendars, timetables, holds and longest waits, as flat arrays: what the fast passes work on. */
+
 import type { Instant, Minutes } from '../../base/clock.ts'
+import { placesOf } from '../../base/places-of.ts'
 import type { Network } from './network.ts'
 import { roughOrder } from './precedence.ts'
 import type { Mode, Problem } from './problem.ts'
@@ -114,8 +116,7 @@ export function plainProblem(network: Network): PlainProblem | null {
   const waits = plainWaits(problem)
   if (waits === null || problem.holds.length > 0 || !ways.every(isPlainMode) || asksMore(problem)) return null
   const order = Int32Array.from(roughOrder(network))
-  const place = new Int32Array(size)
-  for (const [k, task] of order.entries()) place[task] = k
+  const place = placesOf(order)
   if (waits.some(({ from, to }) => place[from]! >= place[to]!)) return null
   const unit = unitOf(problem, ways, waits)
   const scaled = waits.map((wait) => ({ ...wait, lag: wait.lag / unit }))

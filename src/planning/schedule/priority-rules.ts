@@ -1,5 +1,6 @@
 /** Rules of thumb for who goes first: each gives one rank per task, lowest first. */
 
+import { placesOf } from '../../base/places-of.ts'
 import { demandsOf, type Network } from './network.ts'
 import { earlyTimes, lateTimes, roughOrder } from './precedence.ts'
 
@@ -10,14 +11,11 @@ export function ranked(
   rough: readonly number[] = roughOrder(network),
 ): Int32Array {
   const { tasks } = network.problem
-  const place = new Int32Array(network.size)
-  for (const [k, task] of rough.entries()) place[task] = k
+  const place = placesOf(rough)
   const order = Array.from(place, (_, task) => task).sort(
     (a, b) => keys[a]! - keys[b]! || tasks[b]!.preference - tasks[a]!.preference || place[a]! - place[b]!,
   )
-  const rank = new Int32Array(network.size)
-  for (const [k, task] of order.entries()) rank[task] = k
-  return rank
+  return placesOf(order)
 }
 
 /** How many tasks wait for each task, directly or through others. Cost: O(tasks x links / 32) memory-bound bit sets. */

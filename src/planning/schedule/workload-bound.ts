@@ -137,15 +137,16 @@ function crewOf(
 /** Latest start and finish of every task. */
 export type LateBounds = Times
 
-/**
- * No task is later than this in a schedule that is done by `end`; `null` where some task then has no time at all.
- * Unlike the late times of a plan these hold for every choice of modes, and need not be a schedule together.
- */
+/** The late bounds of a network, its early times worked out anew. */
 export function lateBoundsOf(network: Network, end: Instant): LateBounds | null {
   const outcome = earlyTimes(network, null, arcLeast)
   return 'lost' in outcome ? null : lateBounds(network, outcome.times, end, roughOrder(network))
 }
 
+/**
+ * No task is later than this in a schedule that is done by `end`; `null` where some task then has no time at all.
+ * Unlike the late times of a plan these hold for every choice of modes, and need not be a schedule together.
+ */
 function lateBounds(
   network: Network,
   early: Times,

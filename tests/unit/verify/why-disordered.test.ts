@@ -1,89 +1,20 @@
-import Fraction from 'fraction.js'
 import { describe, expect, test } from 'vitest'
-import { threePoint } from '../../../src/base/three-point.ts'
 import type { AssemblyPlan, Step } from '../../../src/model/assembly.ts'
-import type { After, Target } from '../../../src/model/project.ts'
 import { whyDisordered } from '../../../src/verify/why-disordered.ts'
-import { here } from './world.ts'
+import {
+  waiting as after,
+  here,
+  into,
+  onto,
+  ordersOf as orders,
+  plan,
+  put,
+  step,
+  toOpening,
+  toStep,
+} from '../planning/assembly/bench-steps.ts'
 
-const one = new Fraction(1)
-const time = { ...threePoint(one, one, one), dims: '' as never, unit: 's', text: '1 s' }
-
-function step(id: string, facts: Partial<Step> = {}): Step {
-  return {
-    id,
-    at: here,
-    index: 0,
-    attention: 'hands',
-    who: [],
-    people: 1,
-    pausable: true,
-    least: 15,
-    put: null,
-    instances: [],
-    into: null,
-    onto: null,
-    method: null,
-    light: false,
-    lightSaid: false,
-    mates: null,
-    engagement: null,
-    around: null,
-    locker: false,
-    fasteners: [],
-    from: null,
-    gives: null,
-    turn: null,
-    tool: null,
-    fixture: null,
-    machine: null,
-    torque: null,
-    adhesive: null,
-    cure: null,
-    time,
-    timeAssumed: false,
-    check: null,
-    cautions: [],
-    shuts: [],
-    opens: [],
-    test: null,
-    action: null,
-    needs: [],
-    reaches: [],
-    after: [],
-    before: [],
-    beforeLastOf: [],
-    looseUntil: [],
-    within: null,
-    fails: null,
-    rework: null,
-    together: false,
-    note: null,
-    ...facts,
-  }
-}
-
-const put = (part: string) => ({ put: { part, count: 1, at: here } })
-const into = (body: string, through: string | null = null) => ({ into: { body, through, at: here } })
-const onto = (body: string) => ({ onto: { body, at: here } })
 const opening = (body: string, name: string) => ({ body, opening: name, at: here })
-const toStep = (id: string): Target => ({ kind: 'step', assembly: null, id, at: here })
-const toOpening = (body: string, name: string): Target => ({
-  kind: 'opening',
-  assembly: null,
-  ...opening(body, name),
-})
-const after = (target: Target): After => ({ target, lag: { minutes: 0 }, within: null, at: here })
-
-function plan(steps: readonly Step[], openings: Record<string, string[]> = {}): AssemblyPlan {
-  const numbered = steps.map((each, index) => ({ ...each, index }))
-  return { of: null, at: here, openings: new Map(Object.entries(openings)), steps: numbered, ground: null }
-}
-
-function orders(ids: readonly string[]): string[][] {
-  if (ids.length === 0) return [[]]
-  return ids.flatMap((id) => orders(ids.filter((other) => other !== id)).map((rest) => [id, ...rest]))
-}
 
 const kept = (of: AssemblyPlan) =>
   orders(of.steps.map(({ id }) => id)).filter((order) => !whyDisordered(of, order))

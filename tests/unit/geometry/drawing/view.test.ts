@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { axesOf, isometricView, usualViews } from '../../../../src/geometry/drawing/view.ts'
+import { axesOf, usualViews } from '../../../../src/geometry/drawing/view.ts'
+import { isometricView } from './isometric-view.ts'
 
 const dot = (a: readonly number[], b: readonly number[]): number =>
   a.reduce((sum, each, i) => sum + each * b[i]!, 0)

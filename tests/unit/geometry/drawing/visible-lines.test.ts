@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { isometricView, type View } from '../../../../src/geometry/drawing/view.ts'
+import type { View } from '../../../../src/geometry/drawing/view.ts'
 import type { VisibleLine } from '../../../../src/geometry/drawing/visible-lines.ts'
 import {
   ballMesh,
@@ -12,6 +12,7 @@ import {
   tubeMesh,
   turnedMesh,
 } from './drawn-solids.ts'
+import { isometricView } from './isometric-view.ts'
 
 const degrees = Math.PI / 180
 const sum = (lines: readonly VisibleLine[]): number =>

@@ -1,35 +1,9 @@
 import { describe, expect, it } from 'vitest'
 import { instantOf, parseDay } from '../../../../src/base/clock.ts'
-import type { Results } from '../../../../src/model/results.ts'
 import { changesOf } from '../../../../src/planning/risk/changes.ts'
 import { leversOf } from '../../../../src/planning/risk/levers-of.ts'
 import { planned } from '../../../reference/calendar-bench.ts'
-
-/** One parcel and an hour of work with what is in it. */
-const parcel = (lead: string): Results =>
-  planned(
-    `device: {name: parcel, qty: 1, currency: EUR, start: 2026-03-02}
-people: {ana: {hours: {mon-fri: "19:00-22:00"}}}
-vendors: {shop: {transit: 2 wd}}
-parts: {screw: {kind: bought, qty: 1, offers: [{vendor: shop, price: 1, lead: ${lead}}]}}
-work: {fit: {time: 1 h, needs: [screw]}}
-`,
-    { samples: 0 },
-  )
-
-/** Two works of a whole evening each, and what has to dry after each. */
-const drying = (a: string, b: string): Results =>
-  planned(
-    `device: {name: drying, qty: 1, currency: EUR, start: 2026-03-02}
-people: {ana: {hours: {mon-fri: "19:00-22:00"}}}
-work:
-  a: {time: 3 h}
-  a dries: {time: ${a}, attention: none, after: [a]}
-  b: {time: 3 h}
-  b dries: {time: ${b}, attention: none, after: [b]}
-`,
-    { samples: 0 },
-  )
+import { drying, parcel } from './small-plans.ts'
 
 describe('what would bring the date nearer', () => {
   it('is a cart ordered a working day earlier where the parcel sets the date', () => {

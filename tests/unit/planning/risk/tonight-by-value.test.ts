@@ -4,25 +4,11 @@ import type { Results } from '../../../../src/model/results.ts'
 import { layOutSamples } from '../../../../src/planning/risk/lay-out-samples.ts'
 import { tonightByValue } from '../../../../src/planning/risk/tonight-by-value.ts'
 import { planned } from '../../../reference/calendar-bench.ts'
+import { drying, parcel } from './small-plans.ts'
 
 const at = (day: string, hour: number) => instantOf(parseDay(day)!, 60 * hour)
 const actionsOf = (results: Results) =>
   tonightByValue(results, layOutSamples(results, { samples: 20, seed: 1 }))
-
-/** Two works of a whole evening each, and what has to dry after each. */
-function drying(a: string, b: string): Results {
-  return planned(
-    `device: {name: drying, qty: 1, currency: EUR, start: 2026-03-02}
-people: {ana: {hours: {mon-fri: "19:00-22:00"}}}
-work:
-  a: {time: 3 h}
-  a dries: {time: ${a}, attention: none, after: [a]}
-  b: {time: 3 h}
-  b dries: {time: ${b}, attention: none, after: [b]}
-`,
-    { samples: 0 },
-  )
-}
 
 describe('what could be begun in the next session though it is planned later', () => {
   // The plan was made when b took six days to dry: b on Monday, a on Tuesday. Now a takes six and b one, so a on
@@ -92,15 +78,7 @@ work: {draw: {time: 1 h, who: ana}, check: {time: 1 h, who: ben, after: [draw]}}
 describe('the reasons of an action', () => {
   // Ordered Mon 2, usable Thu 12: ten days. Delivery, unpacking and fitting come after it.
   it('are the waiting that an order starts, its share of chains, and what comes after it', () => {
-    const results = planned(
-      `device: {name: parcel, qty: 1, currency: EUR, start: 2026-03-02}
-people: {ana: {hours: {mon-fri: "19:00-22:00"}}}
-vendors: {shop: {transit: 2 wd}}
-parts: {screw: {kind: bought, qty: 1, offers: [{vendor: shop, price: 1, lead: 5 wd}]}}
-work: {fit: {time: 1 h, needs: [screw]}}
-`,
-      { samples: 0 },
-    )
+    const results = parcel()
     expect(actionsOf(results).map(({ task, why }) => [task, why])).toEqual([
       [
         'cart shop / order',

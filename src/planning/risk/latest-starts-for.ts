@@ -45,14 +45,3 @@ function finishBy({ problem, outOf }: Network, latest: Float64Array, task: numbe
 }
 
 const daysOf = ({ dayCalendars }: Problem, calendar: number): Int32Array => dayCalendars[calendar]!.days
-
-/** Tasks so that each comes after those it waits for, by its links alone. */
-export function linkOrder({ tasks, links }: Problem): readonly number[] {
-  const waits = new Int32Array(tasks.length)
-  for (const { to } of links) waits[to]!++
-  const after: number[][] = tasks.map(() => [])
-  for (const { from, to } of links) after[from]!.push(to)
-  const order = tasks.flatMap((_, task) => (waits[task] === 0 ? [task] : []))
-  for (const task of order) for (const to of after[task]!) if (--waits[to]! === 0) order.push(to)
-  return order
-}
