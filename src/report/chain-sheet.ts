@@ -46,7 +46,7 @@ function top({ schedule, project }: Results): Block {
     rows: [
       { cells: [text('What sets the date', { role: 'title', span: wide, name: 'top/chain' })] },
       line(`${project.device.name}: shorten something in this list, or the date stays`, wide, 'subtitle'),
-      line(`By calendars and waits alone: ${sayGap(schedule).says}. ${says}`, wide, 'note'),
+      line(`How good the date is: ${sayGap(schedule).says}. ${says}`, wide, 'note'),
     ],
   }
 }
