@@ -130,6 +130,8 @@ export interface Tool extends Placed {
   readonly qty: number
   readonly from: Day | null
   readonly until: Day | null
+  /** `diameter` and `reach` of its shaft, where they are said. */
+  readonly numbers: ReadonlyMap<string, Quantity>
 }
 
 /** A cutter with its life and what is here. */

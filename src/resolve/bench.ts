@@ -111,6 +111,7 @@ export function toolAt(context: Context, id: string, spot: Spot<ToolSource>): To
     qty: field(spot, 'qty')?.value ?? 1,
     from: dayAt(context, 'from', field(spot, 'from')),
     until: dayAt(context, 'until', field(spot, 'until')),
+    numbers: numbersAt(context, '#/$defs/tool', spot),
   }
 }
 

@@ -231,7 +231,7 @@ export const msh = {
       says: ({ step, part, by, radiusMm, reachMm }) =>
         `no room for the driver on \`${part}\` in step \`${step}\`: ${nameList(by.slice(0, 4), 'and')} ${by.length === 1 ? 'stands' : 'stand'} within ${mm(radiusMm)} of its axis over ${mm(reachMm)}`,
       mend: ({ step, by }) =>
-        `put \`${step}\` before what is in the way (\`${by[0] ?? ''}\`), or take a thinner or angled driver`,
+        `put \`${step}\` before what is in the way (\`${by[0] ?? ''}\`), or take a thinner or shorter driver: \`tools\` of the bench may say its \`diameter\` and \`reach\``,
       why: 'A driver stands on the head of the screw, along its axis.',
     },
   ),

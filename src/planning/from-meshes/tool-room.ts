@@ -4,29 +4,43 @@ import { type Axis, axes, axisOf, type Direction, goesUp } from '../../geometry/
 import { type Solid, solidOf } from '../../geometry/relations/solid.ts'
 import { bits, sweepPair } from '../../geometry/relations/sweep-pair.ts'
 import { widestDisc } from '../../geometry/relations/widest-disc.ts'
+import type { Step } from '../../model/assembly.ts'
 import type { MeshFinding, MeshMove } from '../../model/from-meshes.ts'
+import type { Tool } from '../../model/project.ts'
 import { type Look, oncePerPart } from './look.ts'
 
-/** Shaft of a driver for small screws, in mm. Common practice, no source. */
-const radiusMm = 3
-const reachMm = 60
+/** Shaft of a driver for small screws, where its tool does not say, in mm. Common practice, no source. */
+const usualMm = { diameter: 6, reach: 60 } as const
 /** What reaches no deeper into the driver's room is no hindrance, in mm. */
 const inTheWayMm = 0.5
 /** Cell of the look along the driver, in mm. */
 const cellMm = 0.2
 
 /** Screws on whose head no driver can stand when their turn comes. */
-export function toolRoom(look: Look): readonly MeshFinding[] {
-  return oncePerPart(look.moves, (move) => noRoom(look, move))
+export function toolRoom(look: Look, tools: ReadonlyMap<string, Tool>): readonly MeshFinding[] {
+  return oncePerPart(look.moves, (move) => noRoom(look, tools, move))
 }
 
-function noRoom(look: Look, move: MeshMove): readonly MeshFinding[] {
+/** The shaft of a step's driver, in mm. */
+interface Shaft {
+  readonly radiusMm: number
+  readonly reachMm: number
+}
+
+function shaftOf(step: Step, tools: ReadonlyMap<string, Tool>): Shaft {
+  const numbers = tools.get(step.tool?.resource?.id ?? '')?.numbers
+  const mm = (key: 'diameter' | 'reach'): number => numbers?.get(key)?.value.valueOf() ?? usualMm[key]
+  return { radiusMm: mm('diameter') / 2, reachMm: mm('reach') }
+}
+
+function noRoom(look: Look, tools: ReadonlyMap<string, Tool>, move: MeshMove): readonly MeshFinding[] {
   const step = look.stepOf(move)
   const solid = look.studied.solids[move.bodies[0]!]!
   const direction =
     move.role === 'fastener' && step.method === 'screw' && step.tool ? headSide(look, move, solid) : null
   if (direction === null) return []
-  const room = driver(solid, direction)
+  const shaft = shaftOf(step, tools)
+  const room = driver(solid, direction, shaft)
   const there = look.stopsThen(move, direction)
   const near = everyone(look).filter(
     (body) =>
@@ -35,7 +49,7 @@ function noRoom(look: Look, move: MeshMove): readonly MeshFinding[] {
   const by = near.filter((body) => reachesInto(room, look.studied.solids[body]!, axisOf(direction)))
   if (by.length === 0 || there.length > 0) return []
   const parts = [...new Set(by.map(look.partOf))]
-  return [{ kind: 'tool room', at: step.at, step: step.id, part: move.part, by: parts, radiusMm, reachMm }]
+  return [{ kind: 'tool room', at: step.at, step: step.id, part: move.part, by: parts, ...shaft }]
 }
 
 const everyone = ({ laid, moves }: Look): readonly number[] => [
@@ -73,7 +87,7 @@ function headSide(look: Look, move: MeshMove, { low, high }: Solid): Direction |
 }
 
 /** The room of a driver on the head: a cylinder along the direction, in 24 facets. */
-function driver({ low, high }: Solid, direction: Direction): Solid {
+function driver({ low, high }: Solid, direction: Direction, { radiusMm, reachMm }: Shaft): Solid {
   const axis = axisOf(direction)
   const [u, v] = [(axis + 1) % 3, (axis + 2) % 3] as [0 | 1 | 2, 0 | 1 | 2]
   const middle = [(low[u] + high[u]) / 2, (low[v] + high[v]) / 2] as const

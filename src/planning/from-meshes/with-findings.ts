@@ -29,7 +29,7 @@ export function withFindings(
         ...wayFindings(look),
         ...lidFindings(look),
         ...contactFindings(look),
-        ...toolRoom(look),
+        ...toolRoom(look, project.tools),
       ]),
     ],
   }

@@ -334,6 +334,14 @@ export interface ToolSource {
    */
   qty?: number
   /**
+   * Of the shaft that needs room over the head of a screw (length; 6 mm when silent).
+   */
+  diameter?: string | number
+  /**
+   * Of that shaft up to the handle (length; 60 mm when silent).
+   */
+  reach?: string | number
+  /**
    * Here from this day on. Written YYYY-MM-DD.
    */
   from?: string

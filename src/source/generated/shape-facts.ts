@@ -1400,6 +1400,8 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
  "#/$defs/tool": {
   "keys": [
    "qty",
+   "diameter",
+   "reach",
    "from",
    "until",
    "note"
@@ -1415,6 +1417,24 @@ export const shapeFacts: Readonly<Record<string, ShapeFact>> = {
   ],
   "title": "Quantity",
   "example": "1"
+ },
+ "#/$defs/tool/properties/diameter": {
+  "quantity": "length",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Diameter",
+  "example": "4 mm"
+ },
+ "#/$defs/tool/properties/reach": {
+  "quantity": "length",
+  "type": [
+   "string",
+   "number"
+  ],
+  "title": "Reach",
+  "example": "25 mm"
  },
  "#/$defs/tool/properties/from": {
   "type": [

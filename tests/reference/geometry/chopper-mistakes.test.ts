@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { check } from '../../../src/compile.ts'
+import { binaryStl, box, moved, together } from '../../unit/geometry/solids.ts'
 import { chopperMeshes, chopperText, withChopper } from './chopper-files.ts'
 
 /** The text with one thing changed; it must be there just once. */
@@ -28,6 +29,13 @@ function remade(name: string, map: (coordinate: number, axis: number) => number)
     }
   return { [name]: bytes }
 }
+
+/** A box where the bearing block is, with walls of 5 mm and no opening. */
+const hollowBlock = together(
+  moved(box(60, 58, 51), ([x, y, z]) => [x - 30, y, z]),
+  // Turned over by the mirror: its faces look inward.
+  moved(box(50, 48, 41), ([x, y, z]) => [25 - x, y + 5, z + 5]),
+)
 
 describe('the shipped chopper', () => {
   it('has nothing in which the meshes and the text differ', () => {
@@ -63,6 +71,11 @@ describe('a mistake put into the chopper is told', () => {
             '',
           ),
         ),
+    ],
+    [
+      'a bearing block saved hollow and closed',
+      /^MSH13 `bearing` \(step `fit rear bearing`\) cannot go in by any straight way: it is free for [\d.]+ mm along \+x/,
+      () => told(chopperText, { 'motor-block.stl': binaryStl(hollowBlock) }),
     ],
     [
       'a rotor after its guard',

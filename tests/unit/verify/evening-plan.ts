@@ -43,7 +43,14 @@ function eveningShop(): Project {
     tools: new Map([
       [
         'reamer',
-        { id: 'reamer', at: here, qty: 1, from: parseDay('2026-02-03'), until: parseDay('2026-02-05') },
+        {
+          id: 'reamer',
+          at: here,
+          qty: 1,
+          from: parseDay('2026-02-03'),
+          until: parseDay('2026-02-05'),
+          numbers: new Map(),
+        },
       ],
     ]),
     vendors: new Map([['boardhouse', vendor('boardhouse')]]),
