@@ -37,7 +37,7 @@ async function measure(count, size) {
   const upTo = (last) =>
     shapes.slice(0, last + 1).map((shape, i) => ({
       shape,
-      way: i === last ? { from: [0, 0, 1], travelMm: null, along: null } : null,
+      way: i === last ? { from: [0, 0, 1], along: null, seats: [] } : null,
       goesIn: i === last,
     }))
   const first = timed(() => drawPicture(upTo(count - 1), usualPicture))
@@ -47,7 +47,7 @@ async function measure(count, size) {
     drawPicture(
       shapes.map((shape, i) => ({
         shape,
-        way: i === 0 ? null : { from: [0, 0, 1], travelMm: null, along: null },
+        way: i === 0 ? null : { from: [0, 0, 1], along: null, seats: [] },
         goesIn: false,
       })),
       { ...usualPicture, sizeMm: 160 },

@@ -1,3 +1,5 @@
+import type { MoveDirection } from './from-meshes.ts'
+
 /** A line drawing, 60 mm wide for a step, 160 mm for a whole, and no higher than that. */
 export interface LineDrawing {
   /** SVG, black on nothing. */
@@ -13,6 +15,10 @@ export interface StepPicture extends LineDrawing {
   readonly step: string
   /** Place in the order of its assembly, from 1. */
   readonly number: number
+  /** The sides of the device that are seen, the one that is turned most to the looker first. */
+  readonly sees: readonly MoveDirection[]
+  /** Whether all of it goes in by a straight way; else what has none is drawn in its seat. */
+  readonly straight: boolean
 }
 
 /** Pictures from the meshes of a device. */

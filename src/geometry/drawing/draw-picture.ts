@@ -1,13 +1,14 @@
+import type { Direction } from '../relations/directions.ts'
 import { chooseView } from './choose-view.ts'
 import type { DrawingFault } from './drawn-mesh.ts'
 import { type Frame, nearFrame, projectionOf, wholeFrame } from './frame-picture.ts'
 import { locator } from './locator.ts'
 import { pictureLines } from './picture-lines.ts'
-import { lineMarks, wayMarks } from './picture-marks.ts'
+import { ghostMarks, lineMarks, wayMarks } from './picture-marks.ts'
 import { type PicturePart, posedParts } from './picture-part.ts'
 import { svgText } from './svg-text.ts'
 import { trimPicture } from './trim-picture.ts'
-import { axesOf, type View } from './view.ts'
+import { axesOf, upright, type View } from './view.ts'
 
 /** How a picture is drawn. */
 export interface PictureOptions {
@@ -16,6 +17,8 @@ export interface PictureOptions {
   readonly title: string
   /** The view of the picture before, kept where it shows enough; `null`: the best is taken. */
   readonly kept: View | null
+  /** The side of the device that lies up. */
+  readonly up: Direction
   /** Looked at from here, whatever it shows; `null`: the best is taken. */
   readonly view: View | null
   /** Millimetres of paper for a millimetre of the device, at most; `null`: as large as it fits. */
@@ -39,7 +42,14 @@ const finestCellsPerMm = 16
 const mostAcross = 2000
 
 /** Usual options: 60 mm on a side, the best view, as large as it fits. */
-export const usualPicture: PictureOptions = { sizeMm: 60, title: '', kept: null, view: null, scale: null }
+export const usualPicture: PictureOptions = {
+  sizeMm: 60,
+  title: '',
+  kept: null,
+  up: upright,
+  view: null,
+  scale: null,
+}
 
 /**
  * Draws parts in black and white: hidden lines left out, what goes in with a heavy outline and hatch, a dashed way with
@@ -50,7 +60,7 @@ export const usualPicture: PictureOptions = { sizeMm: 60, title: '', kept: null,
 export function drawPicture(parts: readonly PicturePart[], options: PictureOptions): Picture | DrawingFault {
   if (!parts.some(isThere)) return { fault: 'nothing to draw' }
   const posed = posedParts(parts)
-  const view = options.view ?? chooseView(posed, options.kept)
+  const view = options.view ?? chooseView(posed, options.kept, options.up)
   const axes = axesOf(view)
   const { sizeMm } = options
   const whole = wholeFrame(posed, axes, sizeMm)
@@ -65,6 +75,7 @@ export function drawPicture(parts: readonly PicturePart[], options: PictureOptio
   const marks = [
     ...lineMarks(sheet),
     ...(near ? locator(posed, axes, near, { buffer: seen.buffer, sizeMm }) : []),
+    ...ghostMarks(sheet),
     ...wayMarks(sheet),
   ]
   const strip = trimPicture(sizeMm, marks)
@@ -78,12 +89,15 @@ export function drawPicture(parts: readonly PicturePart[], options: PictureOptio
 }
 
 /** The scale at which every one of several pictures fits its paper, each seen from where it is seen best. */
-export function scaleOfAll(pictures: readonly (readonly PicturePart[])[], sizeMm: number): number | null {
+export function scaleOfAll(
+  pictures: readonly { readonly parts: readonly PicturePart[]; readonly up: Direction }[],
+  sizeMm: number,
+): number | null {
   const scales = pictures
-    .filter((parts) => parts.some(isThere))
-    .map((parts) => {
+    .filter(({ parts }) => parts.some(isThere))
+    .map(({ parts, up }) => {
       const posed = posedParts(parts)
-      return sizeMm / wholeFrame(posed, axesOf(chooseView(posed, null)), sizeMm).sideMm
+      return sizeMm / wholeFrame(posed, axesOf(chooseView(posed, null, up)), sizeMm).sideMm
     })
   return scales.length > 0 ? Math.min(...scales) : null
 }

@@ -25,9 +25,12 @@ export const rimMm = 1.5
  */
 const smallOnPaperMm = { all: 4, fastened: 9, fastener: 2.5 } as const
 
-/** The frame that holds everything. */
+/** The frame that holds everything, also the seats of what goes in. */
 export function wholeFrame(parts: readonly PosedPart[], axes: ViewAxes, sizeMm: number): Frame {
-  return frameOf(around(parts.map((part) => extentOf(part, axes, part.moved))), sizeMm)
+  const extents = parts.flatMap((part) =>
+    (part.goesIn ? [part.moved, part.lift.baseMm] : [part.moved]).map((moved) => extentOf(part, axes, moved)),
+  )
+  return frameOf(around(extents), sizeMm)
 }
 
 /** About the same from reduced meshes. */

@@ -18,10 +18,10 @@ export interface LiftedPart {
 export interface Way {
   /** Where it comes from, seen from its seat; any length but 0. */
   readonly from: Point
-  /** How far it has to come until it is free of all others; `null`: as far as the boxes say. */
-  readonly travelMm: number | null
-  /** Number of the part it goes along with when that one is moved too; `null`: none. */
+  /** Number of the part before it that it goes along with when that one is moved too; `null`: none. */
   readonly along: number | null
+  /** Points of its seat where it rests on what is there, the one for all of it first; none: its leading end says. */
+  readonly seats: readonly Point[]
 }
 
 /** How far a part is moved for a picture. */
@@ -32,11 +32,9 @@ export interface Lift {
   readonly ownMm: Point
   /** How much of that is gap: until there the part hangs clear of the boxes of all before it. */
   readonly gapMm: number
-  /** The way is longer than it is drawn. */
-  readonly broken: boolean
 }
 
-const stays: Lift = { baseMm: [0, 0, 0], ownMm: [0, 0, 0], gapMm: 0, broken: false }
+const stays: Lift = { baseMm: [0, 0, 0], ownMm: [0, 0, 0], gapMm: 0 }
 
 /**
  * How far each part is moved so that it hangs clear of all before it along its own way: moves add up where parts
@@ -70,15 +68,8 @@ function liftOf(
     const there = boxSpan(other.lowMm, other.highMm, movedBy(lifts[i]!), to)
     return besides(own, there) ? most : Math.max(most, there.end - own.start)
   }, 0)
-  const far = Math.max(0, clear) + gapMm
-  // A part that is free sooner is still drawn off its seat, and one with a long way is drawn as near as it hangs clear.
-  const travel = way.travelMm === null ? far : Math.max(gapMm, Math.min(way.travelMm + gapMm / 2, far))
-  return {
-    baseMm,
-    ownMm: [to[0] * travel, to[1] * travel, to[2] * travel],
-    gapMm: Math.max(gapMm / 2, travel - Math.max(0, clear)),
-    broken: way.travelMm !== null && way.travelMm > 1.5 * travel,
-  }
+  const travel = Math.max(0, clear) + gapMm
+  return { baseMm, ownMm: [to[0] * travel, to[1] * travel, to[2] * travel], gapMm }
 }
 
 /** A box along a direction, and its extent in space. */

@@ -1,4 +1,5 @@
 import { extentOf, type Frame } from './frame-picture.ts'
+import { ghosts } from './ghosts.ts'
 import { hatchLines } from './hatch-lines.ts'
 import type { PictureLines } from './picture-lines.ts'
 import type { PosedPart } from './picture-part.ts'
@@ -17,9 +18,12 @@ const weights = {
   border: 0.18,
   inner: 0.13,
   way: 0.3,
+  hidden: 0.18,
   hatch: 0.1,
 }
 const dashMm: readonly [number, number] = [1.3, 0.8]
+/** Of what is hidden and yet shown. */
+const hiddenDashMm: readonly [number, number] = [0.5, 0.5]
 const arrowMm = { long: 2, half: 0.62 } as const
 /** Between lines of hatch, on parts of usual size and on small ones. */
 const hatchMm = { usual: 0.95, small: 0.65 } as const
@@ -58,6 +62,14 @@ export function lineMarks(sheet: Sheet): readonly Mark[] {
   ]
 }
 
+/** Where parts come to sit that are hidden there. */
+export function ghostMarks({ parts, seen, projection, sizeMm }: Sheet): readonly Mark[] {
+  if (!parts.some(({ goesIn }) => goesIn)) return []
+  const perMm = seen.buffer.across / sizeMm
+  const lines = ghosts(parts, projection).map((points) => thinOut(points, 0.3).map((cell) => cell / perMm))
+  return [stroke(weights.hidden, lines, hiddenDashMm)]
+}
+
 /** The ways of a picture, with their arrows. */
 export function wayMarks({ parts, seen, projection, sizeMm }: Sheet): readonly Mark[] {
   const perMm = seen.buffer.across / sizeMm
@@ -81,7 +93,11 @@ export function wayMarks({ parts, seen, projection, sizeMm }: Sheet): readonly M
       dashes.map(({ points }) => onPaper(thinOut(points, 0.3))),
       dashMm,
     ),
-    stroke(weight, ways.flatMap(({ cuts }) => cuts).map(onPaper)),
+    stroke(
+      weights.hidden,
+      ways.flatMap(({ hidden }) => (hidden ? [onPaper(hidden)] : [])),
+      hiddenDashMm,
+    ),
     ...ways.flatMap(({ arrow }): readonly Mark[] =>
       arrow ? [{ mark: 'solid', points: onPaper(arrowHead(arrow, perMm)) }] : [],
     ),

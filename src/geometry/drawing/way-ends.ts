@@ -9,10 +9,19 @@ export interface WayEnds {
   readonly entry: number
 }
 
-/** Ways of points on the leading end of a part: its middle first, then the middles of the four sides of its box. */
-export function leadingPoints({ lead: { lowMm, highMm }, lift }: PosedPart): readonly WayEnds[] {
+/**
+ * Ways of points on the leading end of a part: those of its seat where it rests on something; else its middle, then
+ * the middles of the four sides of its box.
+ */
+export function leadingPoints({ lead: { lowMm, highMm }, lift, way }: PosedPart): readonly WayEnds[] {
   const own = Math.hypot(...lift.ownMm)
   if (own === 0) return []
+  const entry = Math.min(1, lift.gapMm / own)
+  if (way && way.seats.length > 0)
+    return way.seats.map((spot) => {
+      const seat = sum(spot, lift.baseMm)
+      return { lifted: sum(seat, lift.ownMm), seat, entry }
+    })
   const back = lift.ownMm.map((along) => along / own)
   const halves = highMm.map((high, axis) => (high - lowMm[axis]!) / 2)
   const half = halves.reduce((sum, side, axis) => sum + Math.abs(back[axis]!) * side, 0)
@@ -22,7 +31,7 @@ export function leadingPoints({ lead: { lowMm, highMm }, lift }: PosedPart): rea
     .flatMap((axis) => [1, -1].map((sign) => [0, 1, 2].map((i) => (i === axis ? sign * halves[axis]! : 0))))
   return [[0, 0, 0], ...besides].map((beside) => {
     const seat = sum(middle, beside)
-    return { lifted: sum(seat, lift.ownMm), seat, entry: Math.min(1, lift.gapMm / own) }
+    return { lifted: sum(seat, lift.ownMm), seat, entry }
   })
 }
 

@@ -12,17 +12,14 @@ export interface WayLine {
   readonly dashes: readonly (readonly [number, number, number, number])[]
   /** Where it enters, and which way it points there; `null`: no arrow. */
   readonly arrow: { readonly tip: readonly [number, number]; readonly way: readonly [number, number] } | null
-  /** Two short strokes that say the way is longer than drawn. */
-  readonly cuts: readonly (readonly [number, number, number, number])[]
+  /** From where it is seen last to its seat, where that is hidden; `null`: it is not, or nothing goes in. */
+  readonly hidden: readonly [number, number, number, number] | null
 }
 
 /** A thing this much nearer than the way does not hide it, in cells. */
 const grazingCells = 1
-/** Lengths in millimetres of paper: shortest stretch drawn, half the gap of a break, half the height of its strokes. */
+/** Shortest stretch that is drawn, in millimetres of paper. */
 const leastMm = 1.2
-/** Where along the way it is broken: near the part, where there is most often nothing else. */
-const breakShare = 0.3
-const breakMm = { half: 0.6, high: 1.1 } as const
 /** As much of a way as is wanted in sight, and how much is drawn over everything where less than `leastMm` is. */
 const wantedMm = 3
 const overMm = 5
@@ -55,10 +52,10 @@ export function wayLine(
   const middle = ways[0]
   if (!middle) return null
   const seen = ways.find((way) => seenLength(way) >= wantedMm * cellsPerPaperMm) ?? mostSeen(ways)
-  if (seenLength(seen) > 0) return drawn(seen, part, cellsPerPaperMm)
+  if (seenLength(seen) > 0) return drawn(seen, part.goesIn, leastMm * cellsPerPaperMm)
   if (!part.goesIn) return null
   const short: readonly Span[] = [[0, Math.min(middle.length, overMm * cellsPerPaperMm)]]
-  return { ...drawn({ ...middle, spans: short }, part, cellsPerPaperMm), over: true }
+  return { ...drawn({ ...middle, spans: short }, true, leastMm * cellsPerPaperMm), over: true }
 }
 
 function seenLength({ spans }: SeenWay): number {
@@ -88,40 +85,19 @@ function seenWay(buffer: DepthBuffer, projection: Projection, ends: WayEnds, goe
   }
 }
 
-function drawn({ from, way, spans }: SeenWay, part: PosedPart, cellsPerPaperMm: number): WayLine {
+function drawn({ from, way, length, spans }: SeenWay, goesIn: boolean, least: number): WayLine {
   const at = (along: number): readonly [number, number] => [
     from[0] + along * way[0],
     from[1] + along * way[1],
   ]
-  const cut = part.lift.broken ? longest(spans) : null
-  const middle = cut ? cut[0] + breakShare * (cut[1] - cut[0]) : 0
-  const half = breakMm.half * cellsPerPaperMm
-  const pieces = spans.flatMap((span): readonly Span[] =>
-    span === cut
-      ? [
-          [span[0], middle - half],
-          [middle + half, span[1]],
-        ]
-      : [span],
-  )
+  const entry = spans.at(-1)![1]
+  const isHidden = goesIn && length - entry >= least
   return {
     over: false,
-    dashes: pieces.filter(([a, b]) => b > a).map(([a, b]) => [...at(a), ...at(b)] as const),
-    arrow: part.goesIn ? { tip: at(spans.at(-1)![1]), way } : null,
-    cuts: cut ? [middle - half, middle + half].map((along) => cutStroke(at(along), cellsPerPaperMm)) : [],
+    dashes: spans.filter(([a, b]) => b > a).map(([a, b]) => [...at(a), ...at(b)] as const),
+    arrow: goesIn ? { tip: at(entry), way } : null,
+    hidden: isHidden ? [...at(entry), ...at(length)] : null,
   }
-}
-
-function longest(spans: readonly Span[]): Span {
-  return spans.reduce((most, span) => (span[1] - span[0] > most[1] - most[0] ? span : most))
-}
-
-function cutStroke(
-  [x, y]: readonly [number, number],
-  cellsPerPaperMm: number,
-): [number, number, number, number] {
-  const high = breakMm.high * cellsPerPaperMm
-  return [x - high * 0.8, y + high * 0.5, x + high * 0.8, y - high * 0.5]
 }
 
 function seenSpans({ across, depth }: DepthBuffer, from: Point, to: Point, length: number): readonly Span[] {

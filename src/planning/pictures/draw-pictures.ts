@@ -2,15 +2,19 @@ import { drawPicture, type Picture, scaleOfAll, usualPicture } from '../../geome
 import type { DrawingFault, DrawnMesh } from '../../geometry/drawing/drawn-mesh.ts'
 import type { PicturePart } from '../../geometry/drawing/picture-part.ts'
 import { type Shape, shapeOf, whyNotDrawn } from '../../geometry/drawing/shape.ts'
-import type { View } from '../../geometry/drawing/view.ts'
+import { axesOf, upright, type View } from '../../geometry/drawing/view.ts'
 import type { Point } from '../../geometry/mesh.ts'
-import { type Direction, directions } from '../../geometry/relations/directions.ts'
+import { contactSpots } from '../../geometry/relations/contact-spots.ts'
+import { axisOf, type Direction, directions, goesUp } from '../../geometry/relations/directions.ts'
+import { type Solid, solidOf } from '../../geometry/relations/solid.ts'
 import type { AssemblyOrder, AssemblyPlan, Step } from '../../model/assembly.ts'
 import { plansAsBuilt } from '../../model/assembly-plans.ts'
 import type { FromMeshes, MeshMove, PlanMeshes } from '../../model/from-meshes.ts'
 import type { LineDrawing, Pictures, StepPicture } from '../../model/pictures.ts'
 import type { Project } from '../../model/project.ts'
 import { layOutBodies } from '../from-meshes/lay-out-bodies.ts'
+import { sideOf } from '../from-meshes/side-of.ts'
+import { attitudeOf } from './attitude-of.ts'
 import { wayIn } from './way-in.ts'
 
 /** Side of the picture of a whole, in millimetres: the width of a page between its rims. */
@@ -22,13 +26,15 @@ interface Drawn {
   readonly order: readonly string[]
   readonly meshes: PlanMeshes
   readonly shapes: readonly Shape[]
+  /** The body of a number, for what it rests on. */
+  readonly solids: (body: number) => Solid
 }
 
 /** What goes in as one, with where it comes from. */
 interface Arrival {
   readonly bodies: readonly number[]
-  /** `null`: nothing was there before, so it just stands there. */
-  readonly from: Point | null
+  /** `null`: nothing was there before, or there is no straight way: it just stands there. */
+  readonly from: Direction | null
 }
 
 /** What is wanted besides a picture of each step as large as it fits. */
@@ -48,13 +54,15 @@ export function drawPictures(
   meshes: FromMeshes,
   { oneScale = false, whole = true }: WantedPictures = {},
 ): Pictures {
-  const solids = layOutBodies(project).corners.map(looseMesh)
-  const fault = whyNotDrawn(solids)
+  const { corners } = layOutBodies(project)
+  const loose = corners.map(looseMesh)
+  const fault = whyNotDrawn(loose)
   if (fault) return { steps: [], whole: null, beyond: beyondOf(fault), without: [] }
-  const shapes = solids.map(shapeOf)
+  const shapes = loose.map(shapeOf)
+  const solids = solidsOf(corners)
   const drawn = plansAsBuilt(project).flatMap((plan): readonly Drawn[] => {
     const [order, own] = [orders.get(plan.of ?? '')?.order, meshes.plans.get(plan.of ?? '')]
-    return order && own ? [{ plan, order, meshes: own, shapes }] : []
+    return order && own ? [{ plan, order, meshes: own, shapes, solids }] : []
   })
   const device = drawn.find(({ plan }) => plan.of === null)
   return {
@@ -82,37 +90,68 @@ function looseMesh(corners: Float32Array): DrawnMesh {
   }
 }
 
+/** Bodies made ready for contacts when they are first asked for. */
+function solidsOf(corners: readonly Float32Array[]): (body: number) => Solid {
+  const made = new Map<number, Solid>()
+  return (body) => {
+    const known = made.get(body) ?? solidOf(corners[body]!)
+    made.set(body, known)
+    return known
+  }
+}
+
 function stepPictures(drawn: Drawn, oneScale: boolean): readonly StepPicture[] {
-  const shown = arrivals(drawn).map(({ step, number, present, comes }) => {
+  const shown = arrivals(drawn).map(({ step, number, up, present, comes }) => {
     const there = present.map((body) => partOf(drawn, body))
-    return { step, number, parts: [...there, ...comingParts(drawn, comes, there.length, true)] }
+    return { step, number, up, parts: [...there, ...comingParts(drawn, comes, present, true)] }
   })
   const { sizeMm } = usualPicture
-  const scale = oneScale
-    ? scaleOfAll(
-        shown.map(({ parts }) => parts),
-        sizeMm,
-      )
-    : null
+  const scale = oneScale ? scaleOfAll(shown, sizeMm) : null
   let kept: View | null = null
-  return shown.flatMap(({ step, number, parts }) => {
-    const picture = made(drawPicture(parts, { ...usualPicture, title: step.id, kept, scale }))
+  return shown.flatMap(({ step, number, up, parts }) => {
+    const picture = made(drawPicture(parts, { ...usualPicture, title: step.id, kept, up, scale }))
     if (!picture) return []
     kept = picture.view
     const { svg, heightMm } = picture
-    return [{ of: drawn.plan.of, step: step.id, number, svg, sizeMm, heightMm }]
+    const straight = parts.every(({ goesIn, way }) => !goesIn || way !== null || parts.length === 1)
+    return [
+      {
+        of: drawn.plan.of,
+        step: step.id,
+        number,
+        svg,
+        sizeMm,
+        heightMm,
+        sees: sidesSeen(picture.view),
+        straight,
+      },
+    ]
   })
 }
 
+/** A side counts as seen where it is turned to the looker by more than a few degrees. */
+const leastTurned = 0.1
+
+/** The sides of the device that a view shows, the one that is turned most to the looker first. */
+function sidesSeen(view: View): readonly Direction[] {
+  const { near } = axesOf(view)
+  return directions
+    .map((direction) => ({ direction, turned: near[axisOf(direction)] * (goesUp(direction) ? 1 : -1) }))
+    .filter(({ turned }) => turned > leastTurned)
+    .sort((a, b) => b.turned - a.turned)
+    .map(({ direction }) => direction)
+}
+
 function wholePicture(drawn: Drawn, title: string): LineDrawing | null {
-  const there = drawn.meshes.there.map((body) => partOf(drawn, body))
+  const { there } = drawn.meshes
   const comes = arrivals(drawn).flatMap((step) => step.comes)
   if (there.length + comes.length < 2) return null
   // What is put first of all stays where it is: the rest is taken off it.
   const first = there.length > 0 ? [] : comes.slice(0, 1).flatMap(({ bodies }) => bodies)
-  const ground = [...there, ...first.map((body) => partOf(drawn, body))]
-  const rest = comingParts(drawn, comes.slice(first.length > 0 ? 1 : 0), ground.length, false)
-  const picture = made(drawPicture([...ground, ...rest], { ...usualPicture, sizeMm: wholeMm, title }))
+  const ground = [...there, ...first]
+  const rest = comingParts(drawn, comes.slice(first.length > 0 ? 1 : 0), ground, false)
+  const parts = [...ground.map((body) => partOf(drawn, body)), ...rest]
+  const picture = made(drawPicture(parts, { ...usualPicture, sizeMm: wholeMm, title }))
   return picture && { svg: picture.svg, sizeMm: wholeMm, heightMm: picture.heightMm }
 }
 
@@ -123,6 +162,8 @@ function made(picture: ReturnType<typeof drawPicture>): Picture | null {
 interface StepArrivals {
   readonly step: Step
   readonly number: number
+  /** The side that lies up by then: as the last `turn` before it says. */
+  readonly up: Direction
   /** Bodies that are there before. */
   readonly present: readonly number[]
   readonly comes: readonly Arrival[]
@@ -132,14 +173,16 @@ interface StepArrivals {
 function arrivals({ plan, order, meshes }: Drawn): readonly StepArrivals[] {
   const steps = new Map(plan.steps.map((step) => [step.id, step]))
   const present = [...meshes.there]
+  let up: Direction = upright
   return order.flatMap((id, i) => {
     const moves = meshes.moves.filter((move) => move.step === id)
     const step = steps.get(id)
+    if (step?.turn) up = attitudeOf(step.turn)
     if (!step || moves.length === 0) return []
     const before = [...present]
     const comes = arrivalsOf(moves, step, before)
     present.push(...moves.flatMap(({ bodies }) => bodies))
-    return [{ step, number: i + 1, present: before, comes }]
+    return [{ step, number: i + 1, up, present: before, comes }]
   })
 }
 
@@ -153,11 +196,25 @@ function arrivalsOf(moves: readonly MeshMove[], step: Step, before: readonly num
   const alike = [...new Set(fasteners.map(({ from }) => from))]
   const present = new Set(before)
   const parts = put.map((move): Arrival => {
-    const from = present.size > 0 ? pointOf(wayIn(move, step, present, alike)) : null
+    const from = present.size > 0 ? drawable(move, step, wayIn(move, step, present, alike), present) : null
     for (const body of move.bodies) present.add(body)
     return { bodies: move.bodies, from }
   })
-  return [...parts, ...fasteners.map(({ move, from }) => ({ bodies: move.bodies, from: pointOf(from) }))]
+  return [
+    ...parts,
+    ...fasteners.map(({ move, from }) => ({ bodies: move.bodies, from: drawable(move, step, from, there) })),
+  ]
+}
+
+/** The way, unless something is in it: then what is typed is drawn, and else nothing, rather than a way that is none. */
+function drawable(
+  move: MeshMove,
+  step: Step,
+  from: Direction,
+  present: ReadonlySet<number>,
+): Direction | null {
+  if (!move.stops[from]!.some(({ body }) => present.has(body))) return from
+  return move.role === 'put' ? sideOf(step.from) : null
 }
 
 function pointOf(direction: Direction): Point {
@@ -170,19 +227,28 @@ function partOf({ shapes }: Drawn, body: number): PicturePart {
   return { shape: shapes[body]!, way: null, goesIn: false }
 }
 
-/** Each arrival as parts that move as one, numbered on from `first`. */
+/**
+ * Each arrival as parts that move as one, numbered on from `ground`, which is there. One goes along with the arrival
+ * before it that it rests on.
+ */
 function comingParts(
-  { shapes }: Drawn,
+  { shapes, solids }: Drawn,
   comes: readonly Arrival[],
-  first: number,
+  ground: readonly number[],
   goesIn: boolean,
 ): readonly PicturePart[] {
-  let next = first
+  const numbers = new Map<number, number>()
+  const there = [...ground]
+  let next = ground.length
   return comes.flatMap(({ bodies, from }) => {
     const leader = next
     next += bodies.length
+    const seat = from === null ? null : contactSpots(bodies.map(solids), there.map(solids), from)
+    const along = seat ? (numbers.get(there[seat.on]!) ?? null) : null
+    for (const body of bodies) numbers.set(body, leader)
+    there.push(...bodies)
     return bodies.map((body, i): PicturePart => {
-      const way = from && { from, travelMm: null, along: null }
+      const way = from === null ? null : { from: pointOf(from), along, seats: seat?.points ?? [] }
       const own = { shape: shapes[body]!, way, goesIn }
       return i === 0 ? own : { ...own, fixedTo: leader }
     })

@@ -10,7 +10,18 @@ const first = device.steps[0]!.id
 const none: Pictures = { steps: [], whole: null, beyond: null, without: [] }
 const drawn: Pictures = {
   ...none,
-  steps: [{ of: null, step: first, number: 1, svg: '<svg/>', sizeMm: 60, heightMm: 42 }],
+  steps: [
+    {
+      of: null,
+      step: first,
+      number: 1,
+      svg: '<svg/>',
+      sizeMm: 60,
+      heightMm: 42,
+      sees: [4, 3],
+      straight: true,
+    },
+  ],
 }
 const rowsOf = (sheet: ReturnType<typeof assemblySheet>) => sheet.blocks.flatMap(({ rows }) => rows)
 const saidIn = (sheet: ReturnType<typeof assemblySheet>): readonly string[] =>

@@ -141,8 +141,8 @@ export function there(mesh: DrawnMesh): PicturePart {
 }
 
 /** A part that goes in, coming from a direction. */
-export function coming(mesh: DrawnMesh, from: Xyz, travelMm: number | null = null): PicturePart {
-  return { shape: shapeOf(mesh), way: { from, travelMm, along: null }, goesIn: true }
+export function coming(mesh: DrawnMesh, from: Xyz, seats: readonly Xyz[] = []): PicturePart {
+  return { shape: shapeOf(mesh), way: { from, along: null, seats }, goesIn: true }
 }
 
 /** What is seen of parts from a view, in cells of a picture of 60 mm, and the cells of one millimetre. */

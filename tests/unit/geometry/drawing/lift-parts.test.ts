@@ -5,7 +5,7 @@ type Xyz = readonly [number, number, number]
 const up: Xyz = [0, 0, 1]
 
 function part(lowMm: Xyz, highMm: Xyz, way: Partial<Way> | null, fixedTo: number | null = null): LiftedPart {
-  const whole = way && { from: up, travelMm: null, along: null, ...way }
+  const whole = way && { from: up, along: null, seats: [], ...way }
   return { lowMm, highMm, body: { lowMm, highMm }, fixedTo, gapMm: 5, way: whole }
 }
 
@@ -55,15 +55,6 @@ describe('parts moved for a picture', () => {
     ])
     expect(movedBy(first!)[2]).toBe(20)
     expect(movedBy(second!)).toEqual(movedBy(first!))
-  })
-
-  it('are drawn nearer than they come from, and say so', () => {
-    const far = liftParts([block, part([10, 10, 20], [30, 30, 22], { travelMm: 500 })])[1]!
-    expect(far.ownMm[2]).toBe(5)
-    expect(far.broken).toBe(true)
-    const short = liftParts([block, part([10, 10, 5], [30, 30, 22], { travelMm: 4 })])[1]!
-    expect(short.ownMm[2]).toBe(6.5)
-    expect(short.broken).toBe(false)
   })
 
   it('stay where the direction has no length', () => {

@@ -73,6 +73,36 @@ describe('the pictures of a device', async () => {
     expect(of('foot').solids.length).toBe(4)
   })
 
+  it('say which sides they show', () => {
+    const lid = pictures.steps.find(({ step }) => step === 'top')!
+    expect(lid.sees).toContain(4)
+    expect(lid.sees).toHaveLength(3)
+    expect(pictures.steps.every(({ straight }) => straight)).toBe(true)
+  })
+
+  it('show the device as the last turn laid it', async () => {
+    const turned = await drawn(
+      steps.replace(
+        '{put: foot x4, on: cup, by: glue,',
+        '{put: foot x4, on: cup, by: glue, turn: upside down,',
+      ),
+      top,
+    )
+    const foot = turned.steps.find(({ step }) => step === 'foot')!
+    expect(foot.sees).toContain(5)
+    // Its feet come down from above on the paper: every tip is below its tail.
+    for (const [, tip, , tail] of marksOf(foot.svg).solids) expect(tip!).toBeGreaterThan(tail!)
+  })
+
+  it('draw no way for a part that has none, and say so', async () => {
+    const late = steps.replace('in: cup, by: seat, time', 'on: cup, by: seat, after: [top], time')
+    const stuck = (await drawn(late, top)).steps.find(({ step }) => step === 'peg')!
+    expect(stuck.straight).toBe(false)
+    expect(marksOf(stuck.svg).solids).toEqual([])
+    const typed = (await drawn(late.replace('after: [top]', 'after: [top], from: top'), top)).steps
+    expect(typed.find(({ step }) => step === 'peg')!.straight).toBe(true)
+  })
+
   it('show a subassembly as one: one arrow for lid and knob', () => {
     expect(of('top').solids.length).toBe(1)
   })
