@@ -85,6 +85,16 @@ function copiesOf(meshes: readonly PlacedMesh[], put: number): Omit<Copies, 'fir
 /** How gladly a step takes a body for a copy: the higher, the rather. */
 type Wish = (body: number) => number
 
+/** What a body is wanted for. */
+interface Wishes {
+  /** By a step, together with what it puts. */
+  readonly ofStep: (step: Step, put: readonly number[]) => Wish
+  /** Inside one copy of an assembly, of which these are known. */
+  readonly ofCopy: (own: readonly number[]) => Wish
+}
+
+const noWish: Wish = () => 0
+
 type Take = (part: string, count: number, wish: Wish) => readonly (readonly number[])[]
 
 /** How many of each part one device takes. */
@@ -117,11 +127,14 @@ function laidPlans(project: Project, copies: ReadonlyMap<string, Copies>, near: 
     )
     return best.map((body) => [body])
   }
-  return walkDevice(project, take, (step, put) => {
-    const seat = step.onto?.body ?? step.into?.body
-    const seats = seat === undefined ? [] : leafParts(project, seat, []).flatMap(numbers)
-    const touches = (body: number, others: readonly number[]) => others.some((other) => near(body, other))
-    return (body) => (touches(body, put) ? 2 : 0) + (touches(body, seats) ? 1 : 0)
+  const touches = (body: number, others: readonly number[]) => others.some((other) => near(body, other))
+  return walkDevice(project, take, {
+    ofStep: (step, put) => {
+      const seat = step.onto?.body ?? step.into?.body
+      const seats = seat === undefined ? [] : leafParts(project, seat, []).flatMap(numbers)
+      return (body) => (touches(body, put) ? 2 : 0) + (touches(body, seats) ? 1 : 0)
+    },
+    ofCopy: (own) => (body) => (touches(body, own) ? 4 : 0),
   })
 }
 
@@ -139,7 +152,7 @@ function leafParts(project: Project, part: string, around: readonly string[]): r
 function walkDevice(
   project: Project,
   take: Take,
-  wishOf: (step: Step, put: readonly number[]) => Wish = () => () => 0,
+  wishes: Wishes = { ofStep: () => noWish, ofCopy: () => noWish },
 ): readonly LaidPlan[] {
   const laid = new Map<string | null, LaidPlan>()
   const unfold = (
@@ -150,29 +163,35 @@ function walkDevice(
   ): readonly (readonly number[])[] => {
     const way = project.parts.get(part)?.way
     if (way?.kind !== 'assembly' || around.includes(part)) return take(part, count, wish)
-    return Array.from({ length: count }, () => walkPlan(way.plan, [...around, part]))
+    return Array.from({ length: count }, () => walkPlan(way.plan, [...around, part], wish))
   }
-  const walkPlan = (plan: AssemblyPlan, around: readonly string[]): readonly number[] => {
-    const there = bodiesThere(plan).flatMap((body) => unfold(body, 1, around, () => 0).flat())
+  const walkPlan = (plan: AssemblyPlan, around: readonly string[], outer: Wish): readonly number[] => {
+    const own: number[] = []
+    // The first body of a copy is the one its step wants; the rest keep to what the copy has.
+    const inner: Wish = (body) =>
+      own.length === 0 ? outer(body) : around.length > 0 ? wishes.ofCopy(own)(body) : 0
+    const loadsOf = (
+      step: Step,
+      role: Load['role'],
+      { part, count }: { part: string; count: number },
+      put: readonly number[],
+    ): readonly Load[] => {
+      const wish = wishes.ofStep(step, put)
+      const taken = unfold(part, count, around, (body) => wish(body) + inner(body))
+      own.push(...taken.flat())
+      return taken.filter((bodies) => bodies.length > 0).map((bodies) => ({ step, part, role, bodies }))
+    }
+    const there = bodiesThere(plan).flatMap((body) => unfold(body, 1, around, inner).flat())
+    own.push(...there)
     const loads = plan.steps.flatMap((step) => {
-      const put = step.put ? loadsOf(step, 'put', step.put, around, []) : []
+      const put = step.put ? loadsOf(step, 'put', step.put, []) : []
       const bodies = put.flatMap((load) => load.bodies)
-      return [...put, ...step.fasteners.flatMap((one) => loadsOf(step, 'fastener', one, around, bodies))]
+      return [...put, ...step.fasteners.flatMap((one) => loadsOf(step, 'fastener', one, bodies))]
     })
     if (!laid.has(plan.of)) laid.set(plan.of, { plan, there, loads })
-    return [...there, ...loads.flatMap(({ bodies }) => bodies)]
+    return own
   }
-  const loadsOf = (
-    step: Step,
-    role: Load['role'],
-    { part, count }: { part: string; count: number },
-    around: readonly string[],
-    put: readonly number[],
-  ): readonly Load[] =>
-    unfold(part, count, around, wishOf(step, put))
-      .filter((bodies) => bodies.length > 0)
-      .map((bodies) => ({ step, part, role, bodies }))
-  if (project.assembly) walkPlan(project.assembly, [])
+  if (project.assembly) walkPlan(project.assembly, [], noWish)
   return [...laid.values()]
 }
 
