@@ -165,4 +165,31 @@ describe('copies that several steps put', () => {
       ['then', 13],
     ])
   })
+
+  it('stay together in a copy of an assembly', () => {
+    const text = (knobs: string) =>
+      project(
+        part('cup') +
+          part('post', 'post', '[{at: [2 mm, 2 mm, 12 mm]}, {at: [12 mm, 2 mm, 12 mm]}]') +
+          part('knob', 'knob', knobs),
+        '    - {put: stalk x2, on: cup, by: glue, time: 5 min}\n',
+      ).replace(
+        'assembly:\n',
+        '  stalk:\n    kind: assembly\n    ground: post\n    steps: [{put: knob, on: post, by: glue, time: 5 min}]\nassembly:\n',
+      )
+    const own = { ...files, 'post.stl': boxes([0, 2, 0, 2, 0, 10]), 'knob.stl': boxes([0, 2, 0, 2, 10, 14]) }
+    const pairs = (knobs: string) => {
+      const studied = studyMeshes(resolveText(text(knobs), own).project)!
+      return studied.plans
+        .get('')!
+        .moves.map(({ bodies }) => bodies.map((body) => studied.solids[body]!.low[0]))
+    }
+    const [left, right] = ['{at: [2 mm, 2 mm, 12 mm]}', '{at: [12 mm, 2 mm, 12 mm]}']
+    const together = [
+      [2, 2],
+      [12, 12],
+    ]
+    expect(pairs(`[${left}, ${right}]`)).toEqual(together)
+    expect(pairs(`[${right}, ${left}]`)).toEqual(together)
+  })
 })
