@@ -102,7 +102,7 @@ ${exitHelp}`,
     program
       .command('pictures')
       .argument('<file>', 'project file, or - for standard input')
-      .description('draw every step whose parts have meshes, and the whole taken apart'),
+      .description('draw every step whose parts have meshes, and each assembly taken apart'),
   )
     .requiredOption('--out <folder>', 'folder for the pictures; it is made where there is none')
     .option('--one-scale', 'draw all steps of an assembly at one scale, instead of each as large as it fits')

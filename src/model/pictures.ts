@@ -21,12 +21,18 @@ export interface StepPicture extends LineDrawing {
   readonly straight: boolean
 }
 
+/** The picture of an assembly taken apart. */
+export interface WholePicture extends LineDrawing {
+  /** The part of kind assembly; `null`: the device. */
+  readonly of: string | null
+}
+
 /** Pictures from the meshes of a device. */
 export interface Pictures {
   /** In the order of building: parts of kind assembly first, then the device. */
   readonly steps: readonly StepPicture[]
-  /** The device taken apart; `null`: it has no order yet, or nothing to take apart. */
-  readonly whole: LineDrawing | null
+  /** Assemblies taken apart, in the order of building; those without an order, or with nothing to take apart, are left out. */
+  readonly wholes: readonly WholePicture[]
   /** What there is too much of to draw anything; `null`: nothing. */
   readonly beyond: {
     readonly what: 'parts' | 'triangles'

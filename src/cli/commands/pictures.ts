@@ -24,7 +24,7 @@ interface Written {
   readonly bytes: Uint8Array
 }
 
-/** `fettle pictures FILE --out DIR`: a line drawing of every step that has meshes, and one of the whole taken apart. */
+/** `fettle pictures FILE --out DIR`: a line drawing of every step that has meshes, and one of each assembly taken apart. */
 export async function runPictures(file: string, options: PicturesOptions, terminal: Terminal): Promise<Exit> {
   const { folder } = terminal
   refuseOddFolder(options.out, folder)

@@ -5,7 +5,7 @@ export interface PictureFile {
   readonly sizeMm: number
 }
 
-/** Pictures of steps in the order of building, and of the whole; as the plan gives them. */
+/** Pictures of steps in the order of building, and of assemblies taken apart; as the plan gives them. */
 export interface PictureSet {
   readonly steps: readonly {
     readonly of: string | null
@@ -14,19 +14,24 @@ export interface PictureSet {
     readonly svg: string
     readonly sizeMm: number
   }[]
-  readonly whole: { readonly svg: string; readonly sizeMm: number } | null
+  readonly wholes: readonly { readonly of: string | null; readonly svg: string; readonly sizeMm: number }[]
 }
 
 /** Longest part of a name that is taken from a step. */
 const longest = 40
 
 /** Every picture with a name of its own, made of plain letters, that sorts in the order of the steps. */
-export function namedPictures({ steps, whole }: PictureSet): readonly PictureFile[] {
+export function namedPictures({ steps, wholes }: PictureSet): readonly PictureFile[] {
   const named = steps.map(({ of, step, number, svg, sizeMm }) => {
     const place = String(number).padStart(3, '0')
     return { name: [of === null ? 'step' : plain(of), place, plain(step)].join('-'), svg, sizeMm }
   })
-  const files = whole ? [...named, { name: 'whole-taken-apart', ...whole }] : named
+  const apart = wholes.map(({ of, svg, sizeMm }) => ({
+    name: `${of === null ? 'whole' : plain(of)}-taken-apart`,
+    svg,
+    sizeMm,
+  }))
+  const files = [...named, ...apart]
   const seen = new Map<string, number>()
   return files.map((file) => {
     const key = file.name

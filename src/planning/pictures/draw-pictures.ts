@@ -10,7 +10,7 @@ import { type Solid, solidOf } from '../../geometry/relations/solid.ts'
 import type { AssemblyOrder, AssemblyPlan, Step } from '../../model/assembly.ts'
 import { plansAsBuilt } from '../../model/assembly-plans.ts'
 import type { FromMeshes, MeshMove, PlanMeshes } from '../../model/from-meshes.ts'
-import type { LineDrawing, Pictures, StepPicture } from '../../model/pictures.ts'
+import type { Pictures, StepPicture, WholePicture } from '../../model/pictures.ts'
 import type { Project } from '../../model/project.ts'
 import { layOutBodies } from '../from-meshes/lay-out-bodies.ts'
 import { sideOf } from '../from-meshes/side-of.ts'
@@ -40,12 +40,12 @@ interface Arrival {
 /** What is wanted besides a picture of each step as large as it fits. */
 export interface WantedPictures {
   readonly oneScale?: boolean
-  /** Whether the device is drawn taken apart; so where not said. */
+  /** Whether assemblies are drawn taken apart; so where not said. */
   readonly whole?: boolean
 }
 
 /**
- * A picture of every step that puts something of which there is a mesh, and one of the device taken apart.
+ * A picture of every step that puts something of which there is a mesh, and one of each assembly taken apart.
  * Needs: `meshes` of this project. With `oneScale` the pictures of an assembly have one scale, but for those from near. Gives: no step without order. Cost: O(triangles) a picture.
  */
 export function drawPictures(
@@ -57,17 +57,16 @@ export function drawPictures(
   const { corners } = layOutBodies(project)
   const loose = corners.map(looseMesh)
   const fault = whyNotDrawn(loose)
-  if (fault) return { steps: [], whole: null, beyond: beyondOf(fault), without: [] }
+  if (fault) return { steps: [], wholes: [], beyond: beyondOf(fault), without: [] }
   const shapes = loose.map(shapeOf)
   const solids = solidsOf(corners)
   const drawn = plansAsBuilt(project).flatMap((plan): readonly Drawn[] => {
     const [order, own] = [orders.get(plan.of ?? '')?.order, meshes.plans.get(plan.of ?? '')]
     return order && own ? [{ plan, order, meshes: own, shapes, solids }] : []
   })
-  const device = drawn.find(({ plan }) => plan.of === null)
   return {
     steps: drawn.flatMap((one) => stepPictures(one, oneScale)),
-    whole: device && whole ? wholePicture(device, project.device.name) : null,
+    wholes: whole ? drawn.flatMap((one) => wholePicture(one, one.plan.of ?? project.device.name)) : [],
     beyond: null,
     without: drawn.flatMap(({ plan, meshes: { typedAlone } }) =>
       typedAlone.map((step) => ({ of: plan.of, step })),
@@ -142,17 +141,18 @@ function sidesSeen(view: View): readonly Direction[] {
     .map(({ direction }) => direction)
 }
 
-function wholePicture(drawn: Drawn, title: string): LineDrawing | null {
+function wholePicture(drawn: Drawn, title: string): readonly WholePicture[] {
   const { there } = drawn.meshes
   const comes = arrivals(drawn).flatMap((step) => step.comes)
-  if (there.length + comes.length < 2) return null
+  if (there.length + comes.length < 2) return []
   // What is put first of all stays where it is: the rest is taken off it.
   const first = there.length > 0 ? [] : comes.slice(0, 1).flatMap(({ bodies }) => bodies)
   const ground = [...there, ...first]
   const rest = comingParts(drawn, comes.slice(first.length > 0 ? 1 : 0), ground, false)
   const parts = [...ground.map((body) => partOf(drawn, body)), ...rest]
   const picture = made(drawPicture(parts, { ...usualPicture, sizeMm: wholeMm, title }))
-  return picture && { svg: picture.svg, sizeMm: wholeMm, heightMm: picture.heightMm }
+  if (!picture) return []
+  return [{ of: drawn.plan.of, svg: picture.svg, sizeMm: wholeMm, heightMm: picture.heightMm }]
 }
 
 function made(picture: ReturnType<typeof drawPicture>): Picture | null {

@@ -7,7 +7,7 @@ import { benchTold } from './bench-told.ts'
 const told = benchTold()
 const device = told.results.project.assembly!
 const first = device.steps[0]!.id
-const none: Pictures = { steps: [], whole: null, beyond: null, without: [] }
+const none: Pictures = { steps: [], wholes: [], beyond: null, without: [] }
 const drawn: Pictures = {
   ...none,
   steps: [

@@ -37,19 +37,23 @@ describe('names of pictures', () => {
         step(null, '蓋', 10),
         step('kopf größer', 'deckel oben', 3),
       ],
-      whole: { svg, sizeMm: 160 },
+      wholes: [
+        { of: 'Deckel', svg, sizeMm: 160 },
+        { of: null, svg, sizeMm: 160 },
+      ],
     }).map(({ name }) => name)
     expect(names).toEqual([
       'kopf-gro-er-003-deckel-oben',
       'step-007-x',
       'step-010-x',
       'kopf-gro-er-003-deckel-oben-2',
+      'deckel-taken-apart',
       'whole-taken-apart',
     ])
   })
 
   it('stay short', () => {
-    const [file] = namedPictures({ steps: [step(null, 'a'.repeat(500), 1)], whole: null })
+    const [file] = namedPictures({ steps: [step(null, 'a'.repeat(500), 1)], wholes: [] })
     expect(file!.name.length).toBeLessThan(60)
   })
 })

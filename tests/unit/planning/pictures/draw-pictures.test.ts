@@ -107,8 +107,9 @@ describe('the pictures of a device', async () => {
     expect(of('top').solids.length).toBe(1)
   })
 
-  it('hold one of the whole taken apart, with ways and without arrows', () => {
-    const whole = marksOf(pictures.whole!.svg)
+  it('hold one of each assembly taken apart, with ways and without arrows', () => {
+    expect(pictures.wholes.map(({ of }) => of)).toEqual(['top', null])
+    const whole = marksOf(pictures.wholes[1]!.svg)
     expect(whole.title).toBe('Pot')
     expect(whole.root.width).toBe('160mm')
     expect(whole.solids).toEqual([])
