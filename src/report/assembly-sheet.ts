@@ -2,8 +2,8 @@ import { groupBy } from '../base/group-by.ts'
 import type { AssemblyOrder, AssemblyPlan, Step } from '../model/assembly.ts'
 import type { Results } from '../model/results.ts'
 import { cautionRows } from './caution-rows.ts'
-import type { Block, Column, Drawing, Row } from './cells.ts'
-import { boxHeads, boxWidth, leadingColumns, picturedColumns } from './checklist-columns.ts'
+import type { Block, Drawing, Row } from './cells.ts'
+import { boxHeads, type ChecklistPage, checklistPage } from './checklist-columns.ts'
 import { footOf } from './foot-of.ts'
 import { line, sayMinutes, text } from './make-cells.ts'
 import { noWayBack } from './no-way-back.ts'
@@ -14,9 +14,9 @@ import { sayOrder } from './say-order.ts'
 import { sayCount } from './say-time.ts'
 import { scheduledSteps, type TasksByStep } from './scheduled-steps.ts'
 import type { SheetMaker, Told } from './sheets.ts'
-import { boxColumns, stepRows } from './step-rows.ts'
+import { type BesideStep, boxColumns, stepRows } from './step-rows.ts'
 import { type TasksAbout, tasksAbout } from './tasks-about.ts'
-import { pictureId, sayNoPictures, stepDrawings } from './told-pictures.ts'
+import { pictureId, sayNoPicture, sayNoPictures, stepDrawings } from './told-pictures.ts'
 import { trialBlocks } from './trial-blocks.ts'
 
 /** An assembly that is put together, and how many of it. */
@@ -31,15 +31,15 @@ interface Checklist {
   readonly steps: readonly Step[]
 }
 
-/** The checklists: subassemblies first, as they are scheduled, then the device; each starts a printed page. */
+/** The checklists: subassemblies first, as they are scheduled, then the device; each but the first starts a printed page. */
 export const assemblySheet: SheetMaker = (told) => {
   const { results } = told
   const about = tasksAbout(results)
   const lists = checklists(results, about)
   const boxes = Math.max(1, ...lists.map(({ pieces }) => boxColumns(pieces)))
   const drawings = stepDrawings(told.pictures)
-  const columns = drawings.size > 0 ? picturedColumns : leadingColumns
-  const widths = [...columns.map(({ width }) => width), ...Array.from({ length: boxes }, () => boxWidth)]
+  const page = checklistPage(boxes, drawings.size > 0)
+  const widths = [...page.columns.map(({ width }) => width), ...Array.from({ length: boxes }, () => page.box)]
   const wide = widths.length
   return {
     name: 'Assembly',
@@ -47,9 +47,9 @@ export const assemblySheet: SheetMaker = (told) => {
     blocks: [
       ...contents(told, lists, wide),
       ...trialBlocks(results, wide),
-      ...lists.flatMap((list) => listBlocks(told, list, { wide, columns, drawings })),
+      ...lists.flatMap((list, at) => listBlocks(told, list, { wide, page, drawings, first: at === 0 })),
     ],
-    orientation: 'landscape',
+    orientation: page.orientation,
     freeze: null,
     guarded: true,
     group: 'assembly',
@@ -92,16 +92,14 @@ function contents({ results, pictures }: Told, lists: readonly Checklist[], wide
       ruled: true,
       cells: [
         text(name, { span: 2, link: `assembly/${name}` }),
-        text(`${pieces} to put together, ${steps.length} ${steps.length === 1 ? 'step' : 'steps'} each`),
-        text(planned ? sayDays(planned) : '', { span: wide - 3 }),
+        text(sayChecklist(pieces, steps.length, planned), { span: wide - 2 }),
       ],
     }),
   )
   const head: Row = {
     cells: [
       text('Checklist', { span: 2, role: 'head' }),
-      text('How many', { role: 'head' }),
-      text('Planned', { span: wide - 3, role: 'head' }),
+      text('How many, and when planned', { span: wide - 2, role: 'head' }),
     ],
   }
   return [
@@ -119,33 +117,42 @@ function contents({ results, pictures }: Told, lists: readonly Checklist[], wide
   ]
 }
 
-/** What the lists of a sheet share. */
+/** How much there is to do and when: `2 to put together, 6 steps each: Mon 2026-03-16`. */
+function sayChecklist(pieces: number, steps: number, planned: Planned | null): string {
+  const when = planned ? `: ${sayDays(planned)}` : ''
+  return `${pieces} to put together, ${steps} ${steps === 1 ? 'step' : 'steps'} each${when}`
+}
+
+/** What the lists of a sheet share, and the place of one. */
 interface Frame {
   /** Columns of the sheet. */
   readonly wide: number
-  readonly columns: readonly Column[]
+  readonly page: ChecklistPage
   readonly drawings: ReadonlyMap<string, Drawing>
+  /** Whether the list stands first, below the contents. */
+  readonly first: boolean
 }
 
-function listBlocks({ results }: Told, list: Checklist, frame: Frame): readonly Block[] {
+function listBlocks(told: Told, list: Checklist, frame: Frame): readonly Block[] {
+  const { results } = told
   const { name, pieces } = list
-  const columns = [...frame.columns, ...boxHeads(pieces)]
+  const columns = [...frame.page.columns, ...boxHeads(pieces, frame.page.box)]
   const section = { continued: `${name}, continued`, whole: true }
   return [
-    { kind: 'rows', id: `assembly/${name}/head`, section, rows: headRows(results, list, frame.wide) },
+    { kind: 'rows', id: `assembly/${name}/head`, section, rows: headRows(results, list, frame) },
     {
       kind: 'table',
       id: `assembly/${name}/steps`,
       section,
       columns,
-      rows: bodyRows(results, list, frame.drawings),
+      rows: bodyRows(told, list, frame.drawings),
       totals: [],
       filter: false,
     },
   ]
 }
 
-function headRows(results: Results, list: Checklist, wide: number): readonly Row[] {
+function headRows(results: Results, list: Checklist, { wide, first }: Frame): readonly Row[] {
   const { plan, name, pieces, steps } = list
   const { project, cautions } = results
   const part = plan.of === null ? null : project.parts.get(plan.of)
@@ -159,7 +166,7 @@ function headRows(results: Results, list: Checklist, wide: number): readonly Row
     .flat()
     .reduce((sum, { kind, minutes }) => sum + (kind === 'cure' ? 0 : minutes), 0)
   return [
-    blockTitle(name, `assembly/${name}`, wide),
+    { ...blockTitle(name, `assembly/${name}`, wide), pageBreak: !first },
     ...fact(part ? 'Number' : 'Revision', identity.filter((one) => one !== null).join(', '), wide),
     ...fact('How many', `${pieces}`, wide),
     ...fact('Parts for one', partsOfOne(plan), wide),
@@ -188,13 +195,13 @@ function partsOfOne({ ground, steps }: AssemblyPlan): string {
 }
 
 function bodyRows(
-  results: Results,
+  { results, pictures }: Told,
   { plan, name, pieces, steps, byStep }: Checklist,
   drawings: Frame['drawings'],
 ): readonly Row[] {
-  const pictureOf = (step: string): string | null => {
-    const id = pictureId(plan.of, step)
-    return drawings.has(id) ? id : null
+  const besideOf = (step: Step): BesideStep => {
+    const id = pictureId(plan.of, step.id)
+    return drawings.has(id) ? { picture: id } : { without: sayNoPicture(pictures, plan.of, step) }
   }
   const joins = new Map(
     results.joins.filter(({ assembly }) => assembly === plan.of).map((join) => [join.step, join]),
@@ -218,12 +225,12 @@ function bodyRows(
       step,
       number: at + 1,
       before: plan.steps[step.index - 1] ?? null,
-      planned: sayEach('No.', days),
+      planned: sayEach('No.', days, drawings.size > 0 ? ', ' : '\n'),
       pieces,
       cautions,
       back: back.get(step.id) ?? null,
       inspection: lines,
-      ...(drawings.size > 0 ? { picture: pictureOf(step.id) } : {}),
+      ...(drawings.size > 0 ? { beside: besideOf(step) } : {}),
       join: joins.get(step.id) ?? null,
     })
   })

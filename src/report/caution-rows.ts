@@ -2,10 +2,10 @@ import type { ShownCaution } from '../model/results.ts'
 import type { Row } from './cells.ts'
 import { line } from './make-cells.ts'
 
-/** A reminder in one line: what it is about, what to mind, the signs behind. */
+/** A reminder in one line: what it is about, what to mind unless the step says it, the signs behind. */
 export function sayCaution({ topic, says, signs }: ShownCaution): string {
   const behind = signs.length > 0 ? ` (${signs.join('; ')})` : ''
-  return `Mind, ${topic}: ${says}${behind}`
+  return `Mind, ${topic}${says === '' ? '' : `: ${says}`}${behind}`
 }
 
 /** Rows of reminders over `span` columns with the papers that rule below; none where there is nothing to mind. */

@@ -85,6 +85,8 @@ export interface Cell {
   readonly role?: Role
   /** Columns this cell covers, itself included; 1 when absent. */
   readonly span?: number
+  /** Rows this cell covers, itself included, unless a page begins among them; 1 when absent. The cells below are empty. */
+  readonly down?: number
   readonly align?: 'left' | 'right' | 'center'
   /** Indent steps at the left. */
   readonly indent?: number
@@ -97,8 +99,8 @@ export interface Cell {
     | { readonly kind: 'number'; readonly least: number }
     | { readonly kind: 'list'; readonly values: readonly string[] }
     | { readonly kind: 'any' }
-  /** Id of a picture that lies over the cell, which is empty, and over the cells below it in so many rows, itself included. */
-  readonly picture?: { readonly id: string; readonly rows: number }
+  /** Id of a picture that lies over the cell, which is empty, and over all rows that it covers. */
+  readonly picture?: string
   /** A picture of the cell in the schedule chart: a fill with a mark that reads in black and white. */
   readonly mark?: Mark
 }

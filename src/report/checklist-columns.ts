@@ -1,29 +1,53 @@
-import type { Column } from './cells.ts'
+import type { Column, Sheet } from './cells.ts'
 import { mostBoxes } from './step-rows.ts'
 
-/** Columns of a checklist before the boxes. */
-export const leadingColumns: readonly Column[] = [
-  { head: 'No.', width: 5 },
-  { head: 'Do', width: 46 },
-  { head: 'How', width: 46 },
-  { head: 'Planned', width: 17 },
-  { head: 'Time', width: 11 },
-]
-/** The same with pictures of 60 mm: as wide as a page all the same, so that nothing gets smaller in print. */
-export const picturedColumns: readonly Column[] = [
-  { head: 'No.', width: 5 },
-  { head: 'Picture', width: 33 },
-  { head: 'Do', width: 35 },
-  { head: 'How', width: 34 },
-  { head: 'Planned', width: 17 },
-  { head: 'Time', width: 11 },
-]
-/** Width of a box to tick, in characters. */
-export const boxWidth = 10
+/** How the page of a checklist is divided. */
+export interface ChecklistPage {
+  /** Columns before the boxes. */
+  readonly columns: readonly Column[]
+  /** Width of a box to tick, in characters. */
+  readonly box: number
+  readonly orientation: Sheet['orientation']
+}
+
+const plain: ChecklistPage = {
+  columns: [
+    { head: 'No.', width: 5 },
+    { head: 'Do', width: 46 },
+    { head: 'How', width: 42 },
+    { head: 'Planned', width: 21 },
+    { head: 'Time', width: 11 },
+  ],
+  box: 10,
+  orientation: 'landscape',
+}
+
+/**
+ * Characters across an upright page, with those between columns, in the reader that draws them widest: more, and it
+ * would print all smaller, so that a picture of 60 mm would be less.
+ */
+const upright = 92.5
+const between = 0.71
+const [number, picture, pictureBox] = [4, 33, 7]
+
+/** Columns of checklists with so many boxes at most; four pictures of 60 mm stand one below the other on a page. */
+export function checklistPage(boxes: number, pictured: boolean): ChecklistPage {
+  if (!pictured) return plain
+  const rest = upright - number - picture - boxes * pictureBox - (3 + boxes) * between
+  return {
+    columns: [
+      { head: 'No.', width: number },
+      { head: 'Picture', width: picture },
+      { head: 'Do', width: Math.floor(rest * 10) / 10 },
+    ],
+    box: pictureBox,
+    orientation: 'portrait',
+  }
+}
 
 /** Heads of the boxes: one for each piece where they are few. */
-export function boxHeads(pieces: number): readonly Column[] {
-  const one = (head: string): Column => ({ head, width: boxWidth, align: 'center' })
+export function boxHeads(pieces: number, width: number): readonly Column[] {
+  const one = (head: string): Column => ({ head, width, align: 'center' })
   if (pieces === 1) return [one('Done')]
   return pieces > mostBoxes
     ? [one('All done')]

@@ -33,7 +33,7 @@ export function sayDays({ start, finish }: Planned): string {
 }
 
 /** The days of several lots or devices, said once where they are alike, and from first to last where they are many. */
-export function sayEach(name: string, all: readonly (Planned | null)[]): string {
+export function sayEach(name: string, all: readonly (Planned | null)[], between = ' '): string {
   const known = all.filter((one) => one !== null)
   const said = known.map(sayDays)
   if (new Set(said).size <= 1) return said[0] ?? ''
@@ -43,5 +43,5 @@ export function sayEach(name: string, all: readonly (Planned | null)[]): string 
       finish: known.reduce((most, { finish }) => Math.max(most, finish), known[0]!.finish),
     })
   }
-  return all.map((one, at) => (one ? `${name} ${at + 1}: ${sayDays(one)}` : '')).join(' ')
+  return all.flatMap((one, at) => (one ? `${name} ${at + 1}: ${sayDays(one)}` : [])).join(between)
 }

@@ -10,8 +10,8 @@ import { sentences } from './say-time.ts'
 
 /** Devices with a column of their own. */
 export const mostBoxes = 4
-/** Columns before the boxes. */
-export const leading = 5
+/** The picture that shows a step, by its id, or in a few words why there is none. */
+export type BesideStep = { readonly picture: string } | { readonly without: string }
 
 /** A step on the checklist. */
 export interface StepStand {
@@ -25,8 +25,8 @@ export interface StepStand {
   readonly cautions: readonly ShownCaution[]
   readonly back: string | null
   readonly inspection: readonly InspectionLine[]
-  /** The picture that shows it, by its id; `null`: none. Absent: the list has no column for pictures. */
-  readonly picture?: string | null
+  /** Absent: the list has no column for pictures. */
+  readonly beside?: BesideStep
   /** What meets in it; `null`: nothing is known. */
   readonly join: Join | null
 }
@@ -38,7 +38,7 @@ export const boxColumns = (pieces: number): number => (pieces > mostBoxes ? 1 : 
 export function stepRows(stand: StepStand): readonly Row[] {
   const { step, pieces } = stand
   const boxes = boxColumns(pieces)
-  const wide = leading + boxes
+  const wide = wordColumns(stand) + boxes
   const over = (words: string, role: 'caution' | 'strong' | 'body'): Row => ({
     cells: [blank(), text(words, { span: wide - 1, role })],
     keep: true,
@@ -52,42 +52,64 @@ export function stepRows(stand: StepStand): readonly Row[] {
     ...(failure === '' ? [] : [over(failure, 'body')]),
     ...manyBoxes(stand, wide),
   ]
-  const action = actionRow(stand, boxes)
+  const action = stand.beside ? narrowAction(stand, boxes) : [actionRow(stand, boxes)]
   const back = stand.back === null ? [] : [over(stand.back, 'strong')]
-  const rows = besidePicture(stand, wide, [...usual, ...own, ...back, action, ...after])
+  const rows = besidePicture(stand, wide, [...usual, ...own, ...back, ...action, ...after])
   return rows.map((row, at) => ({ ...row, keep: at < rows.length - 1 }))
 }
 
-/** The rows with the picture beside all of them, behind the number. */
-function besidePicture({ picture }: StepStand, wide: number, rows: readonly Row[]): readonly Row[] {
-  if (picture === undefined) return rows
-  const filled =
-    picture === null ? rows : [...rows, { cells: [blank(), blank({ span: wide - 1 })], fills: true }]
-  const shown = picture === null ? {} : { picture: { id: picture, rows: filled.length } }
+/** Columns before the boxes, but for that of pictures: number, action, manner, days and time, or number and all words. */
+const wordColumns = ({ beside }: StepStand): number => (beside ? 2 : 5)
+
+/** The rows with one number and the picture beside all of them. */
+function besidePicture({ beside, number }: StepStand, wide: number, rows: readonly Row[]): readonly Row[] {
+  if (!beside) return rows
+  const pictured = 'picture' in beside
+  const filled = pictured ? [...rows, { cells: [blank(), blank({ span: wide - 1 })], fills: true }] : rows
+  const down = filled.length
+  const shown = pictured
+    ? blank({ picture: beside.picture, down })
+    : text(beside.without, { role: 'note', down })
   return filled.map((row, at): Row => {
-    const [number, ...rest] = row.cells
-    return { ...row, cells: [number!, blank(at === 0 ? shown : {}), ...rest] }
+    const first = at === 0 ? [text(`${number}`, { down }), shown] : [blank(), blank()]
+    return { ...row, cells: [...first, ...row.cells.slice(1)] }
   })
 }
 
 function actionRow(stand: StepStand, boxes: number): Row {
-  const { step, number, planned, before } = stand
-  const how = sentences(sayHow(step), sayWaits(step, before), step.note)
-  const ticks =
-    step.together && boxes > 1 ? [tick({ span: boxes })] : Array.from({ length: boxes }, () => tick())
+  const { step, number, planned } = stand
   return {
     cells: [
       text(`${number}`),
       text(sayAction(step), { role: 'strong' }),
-      text(how, { indent: 1 }),
-      text(planned),
+      text(manner(stand), { indent: 1 }),
+      text(planned, { indent: 1 }),
       text(sayStepTime(step)),
-      ...ticks,
+      ...tickBoxes(stand, boxes),
     ],
   }
 }
 
-function checkRows({ step, inspection, pieces }: StepStand, boxes: number): readonly Row[] {
+/** What is done, and below it over the whole width how long it takes, when and how. */
+function narrowAction(stand: StepStand, boxes: number): readonly Row[] {
+  const { step, planned } = stand
+  const when = planned === '' ? '' : `, planned ${planned}`
+  const below = sentences(`${sayStepTime(step)}${when}`, manner(stand))
+  return [
+    { cells: [blank(), text(sayAction(step), { role: 'strong' }), ...tickBoxes(stand, boxes)] },
+    { cells: [blank(), text(below, { span: 1 + boxes })] },
+  ]
+}
+
+const manner = ({ step, before }: StepStand): string =>
+  sentences(sayHow(step), sayWaits(step, before), step.note)
+
+function tickBoxes({ step }: StepStand, boxes: number): readonly Cell[] {
+  return step.together && boxes > 1 ? [tick({ span: boxes })] : Array.from({ length: boxes }, () => tick())
+}
+
+function checkRows(stand: StepStand, boxes: number): readonly Row[] {
+  const { step, inspection, pieces } = stand
   const many = pieces > mostBoxes
   const places = (): Cell[] =>
     many ? [text('see Inspection', { role: 'note' })] : Array.from({ length: boxes }, () => writeHere())
@@ -100,7 +122,7 @@ function checkRows({ step, inspection, pieces }: StepStand, boxes: number): read
       words === step.test
         ? `Write the result${record}`
         : `Check: ${words}${limits === '' ? '' : ` (${limits})`}${record}`
-    return { cells: [blank(), text(said, { span: leading - 1 }), ...places()] }
+    return { cells: [blank(), text(said, { span: wordColumns(stand) - 1 }), ...places()] }
   })
 }
 

@@ -1,3 +1,4 @@
+import type { Step } from '../model/assembly.ts'
 import type { Pictures, StepPicture } from '../model/pictures.ts'
 import type { Drawing } from './cells.ts'
 
@@ -18,6 +19,14 @@ export function stepDrawings(told: ToldPictures | undefined): ReadonlyMap<string
       { svg, sizeMm, heightMm, says: `${step}: what goes in, with the way it goes` },
     ]),
   )
+}
+
+/** In a few words, why a step has no picture where others have. */
+export function sayNoPicture(told: ToldPictures | undefined, of: string | null, { id, put }: Step): string {
+  if (put === null) return 'nothing is put in place'
+  const without = told === undefined || told === 'no package' ? [] : told.without
+  const bare = without.some((one) => one.of === of && one.step === id)
+  return bare ? `no mesh: ${put.part}` : 'not drawn'
 }
 
 /** Why a plan with meshes has no pictures; `''` where it has, or where nobody asked. */

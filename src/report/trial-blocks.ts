@@ -30,9 +30,8 @@ function trialRows(fit: TrialFit, device: string, wide: number): readonly Row[] 
       (leg): Row => ({
         ruled: true,
         cells: [
-          text(leg.assembly ?? device, { span: 2 }),
-          text(sayTrialSteps(leg)),
-          text(sayTrialTells(leg), { span: wide - 3 }),
+          text(`${leg.assembly ?? device}: ${sayTrialSteps(leg)}`, { span: 2 }),
+          text(sayTrialTells(leg), { span: wide - 2 }),
         ],
       }),
     ),

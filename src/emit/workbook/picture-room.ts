@@ -31,7 +31,7 @@ export function pictureSizes(
   const scale = pageScale(placed, widths)
   return ({ cells }) => {
     const shown = cells.find(({ cell }) => cell.picture)
-    const drawing = shown && pictures.get(shown.cell.picture!.id)
+    const drawing = shown && pictures.get(shown.cell.picture!)
     if (!drawing) return null
     const room = columnPoints(widths[shown.column - 1]!) - 2 * pictureRim
     const wide = Math.min(room, (drawing.sizeMm * pointsPerMm) / scale)
@@ -44,7 +44,7 @@ export function withPictureRoom(rows: readonly Sized[], sizeOf: PictureSizes): r
   const out = [...rows]
   for (const [at, { row }] of rows.entries()) {
     const high = (sizeOf(row)?.high ?? 0) + 2 * pictureRim
-    const count = row.cells.reduce((most, { cell }) => Math.max(most, cell.picture?.rows ?? 0), 0)
+    const count = row.cells.find(({ cell }) => cell.picture)?.cell.down ?? 0
     const last = at + count - 1
     if (count === 0 || !out[last]?.row.fills) continue
     const taken = out.slice(at, last).reduce((sum, { size }) => sum + size.height, 0)

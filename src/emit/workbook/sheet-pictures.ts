@@ -58,7 +58,7 @@ function shownOn({ placed, sizeOf }: PagedSheet): readonly Shown[] {
     row.cells.flatMap(({ cell, column }) => {
       const size = sizeOf(row)
       return cell.picture && size
-        ? [{ id: cell.picture.id, row: row.number - 1, column: column - 1, ...size }]
+        ? [{ id: cell.picture, row: row.number - 1, column: column - 1, ...size }]
         : []
     }),
   )

@@ -103,10 +103,9 @@ function mergedOf({ rows }: PlacedSheet): string[] {
   )
 }
 
-/** The rows that a picture lies over are one cell, unless a page begins among them. */
-function coveredRows(rows: PlacedSheet['rows'], number: number, { picture }: Cell): number {
-  const count = picture?.rows ?? 1
-  return rows.slice(number, number + count - 1).some(({ pageBreak }) => pageBreak) ? 1 : count
+/** A cell that covers rows below is one cell with theirs, unless a page begins among them. */
+function coveredRows(rows: PlacedSheet['rows'], number: number, { down = 1 }: Cell): number {
+  return rows.slice(number, number + down - 1).some(({ pageBreak }) => pageBreak) ? 1 : down
 }
 
 function linksOf({ rows }: PlacedSheet, book: ReadonlyMap<CellName, Address>): Omit<SheetMarks, 'merged'> {

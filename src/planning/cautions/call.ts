@@ -22,9 +22,11 @@ export const usual = (key: CautionKey, step: string | null = null): Call => ({
 export const own = (topic: string, all: readonly string[], step: string | null = null): readonly Call[] =>
   all.map((says) => ({ topic, signs: [], says, step }))
 
-/** Calls of the same words become one, with every topic, sign and step that called. */
+/** Calls of the same words become one, with every topic, sign and step that called; so do those of a topic without words. */
 export function onceEach(calls: readonly Call[]): readonly ShownCaution[] {
-  return [...groupBy(calls, ({ says }) => says.trim().toLowerCase()).values()].map(asOne)
+  const alike = ({ says, topic }: Call): string =>
+    says === '' ? JSON.stringify(topic) : says.trim().toLowerCase()
+  return [...groupBy(calls, alike).values()].map(asOne)
 }
 
 function asOne(same: readonly Call[]): ShownCaution {

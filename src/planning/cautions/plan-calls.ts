@@ -3,22 +3,32 @@ import type { Part, Project } from '../../model/project.ts'
 import { calledByWords } from '../../trade/cautions/called-by-words.ts'
 import type { CautionKey } from '../../trade/cautions.ts'
 import { type Call, own, usual } from './call.ts'
+import { runsSomething } from './runs-something.ts'
+import { ownUnsaid, usualUnsaid } from './unsaid.ts'
 
 /** What to mind while an assembly goes together: its own, then what each step calls for. */
 export function planCalls(project: Project, plan: AssemblyPlan): readonly Call[] {
   const whole = plan.of === null ? [] : own(plan.of, project.parts.get(plan.of)?.cautions ?? [])
-  return [...whole, ...plan.steps.flatMap((step) => stepCalls(project, step))]
+  return [...whole, ...plan.steps.flatMap((step) => stepCalls(project, plan, step))]
 }
 
-function stepCalls(project: Project, step: Step): readonly Call[] {
+/** The usual cautions of a step, then those of what it uses; what the step or a part says in its place is left out. */
+function stepCalls(project: Project, plan: AssemblyPlan, step: Step): readonly Call[] {
   const used = [step.put, ...step.fasteners].flatMap((one) => project.parts.get(one?.part ?? '') ?? [])
+  const typed = [...step.cautions, ...used.flatMap(({ cautions }) => cautions)]
+  const runs = runsSomething(project, plan, step)
   return [
-    ...stepKeys(step, used).map((key) => usual(key, step.id)),
-    ...used.flatMap((part) => own(part.id, part.cautions, step.id)),
+    ...stepKeys(step, used, runs)
+      .map((key) => usual(key, step.id))
+      .map((call) => ({ ...call, says: usualUnsaid(call.says, typed) })),
+    ...used
+      .flatMap((part) => own(part.id, part.cautions, step.id))
+      .map((call) => ({ ...call, says: ownUnsaid(call.says, step.cautions) }))
+      .filter(({ says }) => says !== ''),
   ]
 }
 
-function stepKeys(step: Step, used: readonly Part[]): readonly CautionKey[] {
+function stepKeys(step: Step, used: readonly Part[], runs: boolean): readonly CautionKey[] {
   const means = [step.machine, step.tool?.text, step.adhesive].join(' ')
   const called = calledByWords({
     means,
@@ -35,7 +45,7 @@ function stepKeys(step: Step, used: readonly Part[]): readonly CautionKey[] {
     hot && 'heat',
     ...called,
     step.machine !== null && step.method !== 'press' && !ownWords(called) && 'machine',
-    step.test !== null && 'first run',
+    runs && 'first run',
   ]
   return [...new Set(keys.flatMap((key) => (key === false ? [] : [key])))]
 }

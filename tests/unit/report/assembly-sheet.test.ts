@@ -82,12 +82,16 @@ describe('the Assembly sheet', () => {
       },
       ...{ inspection: [], join: null },
     }
-    const pictured = (picture: string | null) =>
-      stepRows({ ...stand, picture }).flatMap(({ cells }) => cells.flatMap((cell) => cell.picture ?? []))
-    const rows = stepRows({ ...stand, picture: 'step/1' })
-    expect(pictured('step/1')).toEqual([{ id: 'step/1', rows: rows.length }])
+    const rows = stepRows({ ...stand, beside: { picture: 'step/1' } })
+    const [number, picture] = rows[0]!.cells
+    expect([heldBy(number!), number!.down]).toEqual(['1', rows.length])
+    expect([picture!.picture, picture!.down]).toEqual(['step/1', rows.length])
     expect(rows.map(({ fills = false }) => fills)).toEqual(rows.map((_, at) => at === rows.length - 1))
-    expect(pictured(null)).toEqual([])
+    const bare = stepRows({ ...stand, beside: { without: 'no mesh: ring' } })
+    expect(bare.flatMap(({ cells }) => cells.flatMap((cell) => cell.picture ?? []))).toEqual([])
+    expect(bare.some(({ fills }) => fills)).toBe(false)
+    const why = bare[0]!.cells[1]!
+    expect([heldBy(why), why.role, why.down]).toEqual(['no mesh: ring', 'note', bare.length])
   })
 
   it('leaves a place for a measured value of each device at a check', () => {

@@ -18,6 +18,9 @@ const put = (part: string, count: number, fasteners: readonly [string, number][]
     into: null,
     onto: null,
     shuts: [],
+    cautions: [],
+    action: null,
+    test: null,
     fasteners: fasteners.map(([id, each]) => ({ part: id, count: each, at: here })),
   }) as unknown as Step
 

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { ShownCaution } from '../../../../src/model/results.ts'
+import { sayCaution } from '../../../../src/report/caution-rows.ts'
 import type { Block } from '../../../../src/report/cells.ts'
 import { makingSheet } from '../../../../src/report/making-sheet.ts'
 import { benchText, benchTold } from '../../report/bench-told.ts'
@@ -132,6 +133,52 @@ describe('the cautions of a checklist', () => {
     expect(found.get('high voltage')).toEqual(['spin'])
     expect(found.get('pressure')).toEqual(['spin'])
     expect(found.get('heat')).toEqual(['close'])
+  })
+})
+
+describe('the caution of a first run', () => {
+  const spin = 'test: turns at 300 rpm'
+  const stays = 'test: stays in any position'
+  const firstRun = (...swaps: readonly (readonly [from: string, to: string])[]) =>
+    (cautionsWith(...swaps).assemblies.get('') ?? []).find(({ topic }) => topic === 'first run')
+
+  it('is not given where a test runs nothing', () => {
+    expect(firstRun([spin, stays])).toBeUndefined()
+  })
+
+  it('is given for the same test where a motor or a board is in what is tested', () => {
+    const motor = ['ring: {kind: bought,', 'ring: {kind: bought, description: motor,'] as const
+    expect(firstRun([spin, stays], motor)?.steps).toEqual(['spin'])
+    expect(firstRun([spin, `${stays}, tool: multimeter`], motor)).toBeUndefined()
+  })
+
+  it('is given for work that is no test and plainly runs something', () => {
+    expect(firstRun([spin, 'do: run in for an hour'], [', fails: 20 %, rework: 15 min', ''])?.steps).toEqual([
+      'spin',
+    ])
+  })
+
+  it('leaves out what the step says itself, and keeps the rest and every sign', () => {
+    const [whole, typed] = [firstRun(), firstRun([spin, `${spin}, caution: no guard yet`])]
+    expect(whole?.says).toContain('guard in place')
+    expect(typed?.says).toBe('low power first, hand on the switch, limits checked before')
+    expect(typed?.signs).toEqual(whole?.signs)
+  })
+
+  it('is a line of signs where the step says all of it', () => {
+    const all = '"low power first, hand on the switch, guard in place, limits checked before"'
+    const typed = firstRun([spin, `${spin}, caution: ${all}`])!
+    expect(sayCaution(typed)).toMatch(/^Mind, first run \(M004 /)
+  })
+})
+
+describe('the caution of a part', () => {
+  it('is not said again where the step that uses it says it', () => {
+    const { assemblies } = cautionsWith([
+      'time: 6 min, check: flush',
+      'time: 6 min, caution: Do not squeeze.',
+    ])
+    expect(topics(assemblies.get(''))).toEqual(['adhesive', 'pressing', 'first run'])
   })
 })
 
