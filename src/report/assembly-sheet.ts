@@ -16,7 +16,14 @@ import { scheduledSteps, type TasksByStep } from './scheduled-steps.ts'
 import type { SheetMaker, Told } from './sheets.ts'
 import { type BesideStep, boxColumns, stepRows } from './step-rows.ts'
 import { type TasksAbout, tasksAbout } from './tasks-about.ts'
-import { pictureId, sayNoPicture, sayNoPictures, stepDrawings } from './told-pictures.ts'
+import {
+  pictureId,
+  sayNoPicture,
+  sayNoPictures,
+  saySeen,
+  stepDrawings,
+  stepPictures,
+} from './told-pictures.ts'
 import { trialBlocks } from './trial-blocks.ts'
 
 /** An assembly that is put together, and how many of it. */
@@ -199,9 +206,13 @@ function bodyRows(
   { plan, name, pieces, steps, byStep }: Checklist,
   drawings: Frame['drawings'],
 ): readonly Row[] {
+  const seen = new Map(stepPictures(pictures).map((one) => [pictureId(one.of, one.step), saySeen(one)]))
   const besideOf = (step: Step): BesideStep => {
     const id = pictureId(plan.of, step.id)
-    return drawings.has(id) ? { picture: id } : { without: sayNoPicture(pictures, plan.of, step) }
+    const shown = seen.get(id)
+    return shown === undefined
+      ? { without: sayNoPicture(pictures, plan.of, step) }
+      : { picture: id, seen: shown }
   }
   const joins = new Map(
     results.joins.filter(({ assembly }) => assembly === plan.of).map((join) => [join.step, join]),

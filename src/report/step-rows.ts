@@ -10,8 +10,8 @@ import { sentences } from './say-time.ts'
 
 /** Devices with a column of their own. */
 export const mostBoxes = 4
-/** The picture that shows a step, by its id, or in a few words why there is none. */
-export type BesideStep = { readonly picture: string } | { readonly without: string }
+/** The picture that shows a step, by its id, and from where; or in a few words why there is none. */
+export type BesideStep = { readonly picture: string; readonly seen: string } | { readonly without: string }
 
 /** A step on the checklist. */
 export interface StepStand {
@@ -64,12 +64,13 @@ const wordColumns = ({ beside }: StepStand): number => (beside ? 2 : 5)
 /** The rows with one number and the picture beside all of them. */
 function besidePicture({ beside, number }: StepStand, wide: number, rows: readonly Row[]): readonly Row[] {
   if (!beside) return rows
-  const pictured = 'picture' in beside
-  const filled = pictured ? [...rows, { cells: [blank(), blank({ span: wide - 1 })], fills: true }] : rows
+  const seen = 'seen' in beside ? text(beside.seen, { span: wide - 1, role: 'note' }) : null
+  const filled = seen ? [...rows, { cells: [blank(), seen], fills: true }] : rows
   const down = filled.length
-  const shown = pictured
-    ? blank({ picture: beside.picture, down })
-    : text(beside.without, { role: 'note', down })
+  const shown =
+    'picture' in beside
+      ? blank({ picture: beside.picture, down })
+      : text(beside.without, { role: 'note', down })
   return filled.map((row, at): Row => {
     const first = at === 0 ? [text(`${number}`, { down }), shown] : [blank(), blank()]
     return { ...row, cells: [...first, ...row.cells.slice(1)] }

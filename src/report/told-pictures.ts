@@ -1,6 +1,7 @@
 import type { Step } from '../model/assembly.ts'
 import type { Pictures, StepPicture } from '../model/pictures.ts'
 import type { Drawing } from './cells.ts'
+import { sentences } from './say-time.ts'
 
 /** The pictures of a plan; `no package`: what turns them into PNG is not installed, so that none was drawn. */
 export type ToldPictures = Pictures | 'no package'
@@ -10,14 +11,32 @@ export function pictureId(of: string | null, step: string): string {
   return JSON.stringify([of, step])
 }
 
+/** The pictures of steps as they were drawn. */
+export function stepPictures(told: ToldPictures | undefined): readonly StepPicture[] {
+  return told === undefined || told === 'no package' ? [] : told.steps
+}
+
 /** The pictures of steps by their id. */
 export function stepDrawings(told: ToldPictures | undefined): ReadonlyMap<string, Drawing> {
-  const steps: readonly StepPicture[] = told === undefined || told === 'no package' ? [] : told.steps
   return new Map(
-    steps.map(({ of, step, svg, sizeMm, heightMm }) => [
+    stepPictures(told).map(({ of, step, svg, sizeMm, heightMm }) => [
       pictureId(of, step),
       { svg, sizeMm, heightMm, says: `${step}: what goes in, with the way it goes` },
     ]),
+  )
+}
+
+/** Sides of a device as one stands before it, by direction. */
+const sideNames = ['right', 'left', 'rear', 'front', 'top', 'underside'] as const
+
+/** Which sides of the device a picture shows, so that nobody has to guess, and what it cannot show. */
+export function saySeen({ sees, straight }: StepPicture): string {
+  const sides = sees.map((direction) => sideNames[direction])
+  const [last, before] = [sides.at(-1) ?? '', sides.slice(0, -1)]
+  const seen = before.length > 0 ? `${before.join(', ')} and ${last}` : last
+  return sentences(
+    `Picture: seen are ${seen}`,
+    straight ? '' : 'The meshes leave no straight way in, so it is drawn in its place',
   )
 }
 

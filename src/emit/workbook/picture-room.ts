@@ -48,7 +48,9 @@ export function withPictureRoom(rows: readonly Sized[], sizeOf: PictureSizes): r
     const last = at + count - 1
     if (count === 0 || !out[last]?.row.fills) continue
     const taken = out.slice(at, last).reduce((sum, { size }) => sum + size.height, 0)
-    const height = Math.max(pictureRim, Math.ceil((high - taken) * 4) / 4)
+    const { row: end, size } = out[last]
+    const says = end.cells.some(({ cell }) => cell.value.type !== 'empty')
+    const height = Math.max(says ? size.height : pictureRim, Math.ceil((high - taken) * 4) / 4)
     out[last] = { row: out[last].row, size: { ...out[last].size, height } }
   }
   return out

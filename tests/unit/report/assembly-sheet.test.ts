@@ -82,7 +82,10 @@ describe('the Assembly sheet', () => {
       },
       ...{ inspection: [], join: null },
     }
-    const rows = stepRows({ ...stand, beside: { picture: 'step/1' } })
+    const rows = stepRows({
+      ...stand,
+      beside: { picture: 'step/1', seen: 'Picture: seen are front and top.' },
+    })
     const [number, picture] = rows[0]!.cells
     expect([heldBy(number!), number!.down]).toEqual(['1', rows.length])
     expect([picture!.picture, picture!.down]).toEqual(['step/1', rows.length])
