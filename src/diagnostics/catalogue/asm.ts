@@ -94,12 +94,17 @@ export const asm = {
       `add \`shut: ${opening}\` to the step that closes it, or take it out of \`openings\` if it stays open`,
     why: 'A part that may go in through an opening which stays open can go in at any time. Often the step that closes it was forgotten.',
   }),
-  neverPut: message<{ body: string; ground: string }>({
+  neverPut: message<{ body: string; ground: string; holder: string | null }>({
     code: 'ASM06',
     level: 'error',
-    says: ({ body, ground }) =>
-      `no step puts \`${body}\`, and \`${ground}\` is the body that the rest goes on`,
-    mend: ({ body }) => `add a step \`put: ${body}\`, or name another body here`,
+    says: ({ body, ground, holder }) =>
+      holder === null
+        ? `no step puts \`${body}\`, and \`${ground}\` is the body that the rest goes on`
+        : `\`${body}\` is a part of \`${holder}\`: here only \`${holder}\` as a whole is put`,
+    mend: ({ body, holder }) =>
+      holder === null
+        ? `add a step \`put: ${body}\`, or name another body here`
+        : `write \`${holder}\` here, or do this step inside \`${holder}\``,
     why: 'One body may lie on the bench from the start. Every other body must be put by a step before something can go on or into it.',
   }),
   opensWhatIsOpen: message<{ opening: string; step: string }>({
