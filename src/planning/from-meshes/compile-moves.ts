@@ -1,7 +1,7 @@
 import { type Relations, touches } from '../../geometry/relations/relate-solids.ts'
 import type { OrderConstraint, Step } from '../../model/assembly.ts'
 import type { MeshMove } from '../../model/from-meshes.ts'
-import type { LaidPlan } from './lay-out-bodies.ts'
+import { bodiesThere, type LaidPlan } from './lay-out-bodies.ts'
 import { leastChoices } from './least-choices.ts'
 import { bringers, type OpenWay, waysOpen } from './ways-open.ts'
 
@@ -11,7 +11,7 @@ const mostChoices = 2_000
 /**
  * What the meshes ask of the order of the steps of one assembly, geometry first:
  * a step is done before the last of every least choice of one stop for each direction in which it can go in;
- * the base, where nothing is there from the start, is first; a fastener follows what it touches; what goes in without
+ * the base is first; a fastener follows what it touches; what goes in without
  * a typed place touches something that is there.
  * Source: the directional blocking graph of Wilson and Latombe (AAAI-92), here as sets for a sequencer; base first and
  * fasteners last: common practice, no source.
@@ -20,16 +20,17 @@ export function compileMoves(
   laid: LaidPlan,
   moves: readonly MeshMove[],
   relations: Relations,
-  volumes: readonly number[],
+  base: string | null,
 ): readonly OrderConstraint[] {
   const by = bringers(moves)
   const steps = new Map(laid.plan.steps.map((step) => [step.id, step]))
   const into: Into = { found: new Map(), at: (step) => steps.get(step)!.at }
   for (const move of moves) stopRules(laid, move, by, into)
-  baseFirst(laid, moves, volumes, into)
+  for (const { step } of moves) if (base !== null) beforeLastOf(base, [step], into)
   for (const move of moves) if (move.role === 'fastener') followTouched(move, moves, relations, into)
   for (const move of moves)
-    if (move.role === 'put') touchSomething(laid, move, moves, relations, into, steps.get(move.step)!)
+    if (move.role === 'put')
+      touchSomething(laid, move, moves, { relations, base, into }, steps.get(move.step)!)
   return [...into.found.values()]
 }
 
@@ -63,22 +64,6 @@ function easiest(open: readonly OpenWay[]): readonly (readonly string[])[] {
   return least.steps.map((step) => [step])
 }
 
-function baseFirst(
-  { there }: LaidPlan,
-  moves: readonly MeshMove[],
-  volumes: readonly number[],
-  into: Into,
-): void {
-  if (there.length > 0) return
-  const size = ({ bodies }: MeshMove) => bodies.reduce((sum, body) => sum + volumes[body]!, 0)
-  const puts = moves.filter(({ role }) => role === 'put')
-  const base = puts.reduce<MeshMove | null>(
-    (best, one) => (best && size(best) >= size(one) ? best : one),
-    null,
-  )
-  for (const { step } of moves) if (base && step !== base.step) beforeLastOf(base.step, [step], into)
-}
-
 function touching(move: MeshMove, other: MeshMove, relations: Relations): boolean {
   return move.bodies.some((a) => other.bodies.some((b) => touches(relations, a, b)))
 }
@@ -93,21 +78,25 @@ function followTouched(move: MeshMove, moves: readonly MeshMove[], relations: Re
 }
 
 function touchSomething(
-  { there }: LaidPlan,
+  { plan, there }: LaidPlan,
   move: MeshMove,
   moves: readonly MeshMove[],
-  relations: Relations,
-  into: Into,
+  {
+    relations,
+    base,
+    into,
+  }: { readonly relations: Relations; readonly base: string | null; readonly into: Into },
   step: Step,
 ): void {
-  if (step.into || step.onto) return
+  if (step.into || step.onto || step.id === base) return
+  // Where what lies there from the start has no mesh, it may touch that.
+  if (base === null && bodiesThere(plan).length > there.length) return
   if (there.some((body) => move.bodies.some((own) => touches(relations, own, body)))) return
   const near = moves.filter(
     (other) => other.role === 'put' && other.step !== move.step && touching(move, other, relations),
   )
   const needs = [...new Set(near.map((other) => other.step))].sort()
-  const first = there.length === 0 && isFirst(move, moves, into)
-  if (needs.length === 0 || first) return
+  if (needs.length === 0) return
   into.found.set(JSON.stringify(['touches', move.step, needs]), {
     form: 'presence',
     step: move.step,
@@ -115,9 +104,4 @@ function touchSomething(
     at: step.at,
     why: 'model',
   })
-}
-
-/** Whether a step is before all others that put something: the base. */
-function isFirst(move: MeshMove, moves: readonly MeshMove[], into: Into): boolean {
-  return moves.every(({ step }) => step === move.step || into.found.has(JSON.stringify([move.step, [step]])))
 }

@@ -196,7 +196,7 @@ function walkDevice(
 }
 
 /** Bodies that steps name and none puts: they are there from the start. */
-function bodiesThere({ steps, ground }: AssemblyPlan): readonly string[] {
+export function bodiesThere({ steps, ground }: AssemblyPlan): readonly string[] {
   const put = new Set(steps.flatMap((step) => (step.put ? [step.put.part, ...step.instances] : [])))
   const named = steps.flatMap(({ into, onto, shuts, opens }) =>
     [into, onto, ...shuts, ...opens].flatMap((one) => one?.body ?? []),

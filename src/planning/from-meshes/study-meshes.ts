@@ -1,10 +1,11 @@
 import { type Relations, relateSolids, touches } from '../../geometry/relations/relate-solids.ts'
 import { type Solid, solidOf } from '../../geometry/relations/solid.ts'
-import type { MeshBody, PlanMeshes } from '../../model/from-meshes.ts'
+import type { MeshBody, MeshMove, PlanMeshes } from '../../model/from-meshes.ts'
 import type { Project } from '../../model/project.ts'
+import { baseOf } from './base-of.ts'
 import { compileMoves } from './compile-moves.ts'
 import { giveOfJoins } from './give-of-joins.ts'
-import { type LaidPlan, layOutBodies, type Miscount } from './lay-out-bodies.ts'
+import { type LaidPlan, type Load, layOutBodies, type Miscount } from './lay-out-bodies.ts'
 import { movesOf } from './moves-of.ts'
 
 /** The meshes of a device with how they stand to each other, before an order is known. */
@@ -35,13 +36,20 @@ export function studyMeshes(project: Project): Studied | null {
 }
 
 function planMeshes(laid: LaidPlan, relations: Relations, volumes: readonly number[]): PlanMeshes {
-  const moves = movesOf(laid, relations)
+  const base = baseOf(laid, volumes)
+  const moves = movesOf(laid, relations).map((move) => onBase(move, base))
   const known = new Set(moves.filter(({ role }) => role === 'put').map(({ step }) => step))
   return {
     of: laid.plan.of,
     there: laid.there,
     moves,
-    constraints: compileMoves(laid, moves, relations, volumes),
+    constraints: compileMoves(laid, moves, relations, base?.step.id ?? null),
     typedAlone: laid.plan.steps.filter(({ id, put }) => put && !known.has(id)).map(({ id }) => id),
   }
+}
+
+/** The base is there before all that is put after it. */
+function onBase(move: MeshMove, base: Load | null): MeshMove {
+  if (!base || move.step === base.step.id) return move
+  return { ...move, seat: [...new Set([...move.seat, ...base.bodies])] }
 }

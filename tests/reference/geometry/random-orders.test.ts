@@ -30,7 +30,7 @@ describe('what the meshes ask of the order of the chopper', () => {
   const steps = device.plan.steps
   const { moves } = studyMeshes(project)!.plans.get('')!
   // Without contacts the rules of fasteners and of touching say nothing: what stops what is left.
-  const constraints = compileMoves(device, moves, { ...relations, pairs: new Map() }, [])
+  const constraints = compileMoves(device, moves, { ...relations, pairs: new Map() }, null)
   const book = ruleBook(steps.length, constraints.flatMap(ruleCompiler(benchPlan(device.plan))))
 
   /** By the geometry: every move has a direction in which nothing present stops it, nor what it goes on or into. */

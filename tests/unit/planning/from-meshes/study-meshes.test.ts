@@ -102,6 +102,33 @@ describe('what meshes ask of an order', () => {
     expect(asked(text)).toContain('pins presence core')
   })
 
+  it('has the largest that goes on nothing first, and nothing goes in past it', () => {
+    const text = project(
+      part('cup') + part('core') + part('lid'),
+      '    - {put: lid, by: glue, time: 5 min}\n    - {put: core, by: seat, time: 5 min}\n    - {put: cup, by: seat, time: 5 min}\n',
+    ).replace('  ground: cup\n', '')
+    expect(asked(text).sort()).toEqual([
+      'core before lid',
+      'core presence cup',
+      'cup before core',
+      'cup before lid',
+      'lid presence cup',
+    ])
+  })
+
+  it('asks for no base where what all goes on has no mesh', () => {
+    const bare = (ground: string, steps: string) =>
+      asked(
+        project(part('cup') + part('core') + part('lid'), steps)
+          .replace('  ground: cup\n', ground)
+          .replace('model: cup.stl, place: assembled', 'note: not drawn'),
+      )
+    const inCup =
+      '    - {name: close, put: lid, on: cup, by: glue, time: 5 min}\n    - {put: core, in: cup, by: seat, time: 5 min}\n'
+    expect(bare('  ground: cup\n', inCup)).toEqual([])
+    expect(bare('', `${inCup}    - {put: cup, time: 5 min}\n`)).toEqual([])
+  })
+
   it('gives way to a typed order, and says so', () => {
     const text = project(
       part('cup') + part('core') + part('lid'),
