@@ -3,6 +3,7 @@ import { chooseView } from './choose-view.ts'
 import type { DrawingFault } from './drawn-mesh.ts'
 import { type Frame, nearFrame, projectionOf, wholeFrame } from './frame-picture.ts'
 import { locator } from './locator.ts'
+import { numberLabels } from './number-labels.ts'
 import { pictureLines } from './picture-lines.ts'
 import { ghostMarks, lineMarks, wayMarks } from './picture-marks.ts'
 import { type PicturePart, posedParts } from './picture-part.ts'
@@ -77,6 +78,7 @@ export function drawPicture(parts: readonly PicturePart[], options: PictureOptio
     ...(near ? locator(posed, axes, near, { buffer: seen.buffer, sizeMm }) : []),
     ...ghostMarks(sheet),
     ...wayMarks(sheet),
+    ...numberLabels(sheet),
   ]
   const strip = trimPicture(sizeMm, marks)
   return {

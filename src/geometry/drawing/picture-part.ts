@@ -10,6 +10,8 @@ export interface PicturePart {
   readonly way: Way | null
   /** Number of a part before it that it moves with as one body, by whose way it comes in; absent: none. */
   readonly fixedTo?: number
+  /** A number written beside it, and beside no other of the same number; absent: none. */
+  readonly label?: number
   /** Drawn heavy and hatched, with an arrow: what the picture is about. */
   readonly goesIn: boolean
 }

@@ -143,13 +143,14 @@ function sidesSeen(view: View): readonly Direction[] {
 
 function wholePicture(drawn: Drawn, title: string): readonly WholePicture[] {
   const { there } = drawn.meshes
-  const comes = arrivals(drawn).flatMap((step) => step.comes)
+  const comes = arrivals(drawn).flatMap(({ number, comes }) => comes.map((one) => ({ ...one, number })))
   if (there.length + comes.length < 2) return []
   // What is put first of all stays where it is: the rest is taken off it.
   const first = there.length > 0 ? [] : comes.slice(0, 1).flatMap(({ bodies }) => bodies)
   const ground = [...there, ...first]
   const rest = comingParts(drawn, comes.slice(first.length > 0 ? 1 : 0), ground, false)
-  const parts = [...ground.map((body) => partOf(drawn, body)), ...rest]
+  const label = first.length > 0 ? comes[0]!.number : null
+  const parts = [...ground.map((body) => numbered(partOf(drawn, body), label)), ...rest]
   const picture = made(drawPicture(parts, { ...usualPicture, sizeMm: wholeMm, title }))
   if (!picture) return []
   return [{ of: drawn.plan.of, svg: picture.svg, sizeMm: wholeMm, heightMm: picture.heightMm }]
@@ -233,14 +234,14 @@ function partOf({ shapes }: Drawn, body: number): PicturePart {
  */
 function comingParts(
   { shapes, solids }: Drawn,
-  comes: readonly Arrival[],
+  comes: readonly (Arrival & { readonly number?: number })[],
   ground: readonly number[],
   goesIn: boolean,
 ): readonly PicturePart[] {
   const numbers = new Map<number, number>()
   const there = [...ground]
   let next = ground.length
-  return comes.flatMap(({ bodies, from }) => {
+  return comes.flatMap(({ bodies, from, number = null }) => {
     const leader = next
     next += bodies.length
     const seat = from === null ? null : contactSpots(bodies.map(solids), there.map(solids), from)
@@ -249,8 +250,12 @@ function comingParts(
     there.push(...bodies)
     return bodies.map((body, i): PicturePart => {
       const way = from === null ? null : { from: pointOf(from), along, seats: seat?.points ?? [] }
-      const own = { shape: shapes[body]!, way, goesIn }
+      const own = numbered({ shape: shapes[body]!, way, goesIn }, number)
       return i === 0 ? own : { ...own, fixedTo: leader }
     })
   })
+}
+
+function numbered(part: PicturePart, label: number | null): PicturePart {
+  return label === null ? part : { ...part, label }
 }
