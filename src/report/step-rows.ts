@@ -27,6 +27,8 @@ export interface StepStand {
   readonly inspection: readonly InspectionLine[]
   /** The picture that shows it, by its id; `null`: none. Absent: the list has no column for pictures. */
   readonly picture?: string | null
+  /** Where it comes from by its meshes, in words; `null`: it is typed, or they do not tell. */
+  readonly way: string | null
   /** What meets in it; `null`: nothing is known. */
   readonly join: Join | null
 }
@@ -71,8 +73,8 @@ function besidePicture({ picture }: StepStand, wide: number, rows: readonly Row[
 }
 
 function actionRow(stand: StepStand, boxes: number): Row {
-  const { step, number, planned, before } = stand
-  const how = sentences(sayHow(step), sayWaits(step, before), step.note)
+  const { step, number, planned, before, way } = stand
+  const how = sentences(way, sayHow(step), sayWaits(step, before), step.note)
   const ticks =
     step.together && boxes > 1 ? [tick({ span: boxes })] : Array.from({ length: boxes }, () => tick())
   return {

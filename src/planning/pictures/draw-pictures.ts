@@ -11,7 +11,7 @@ import type { FromMeshes, MeshMove, PlanMeshes } from '../../model/from-meshes.t
 import type { LineDrawing, Pictures, StepPicture } from '../../model/pictures.ts'
 import type { Project } from '../../model/project.ts'
 import { layOutBodies } from '../from-meshes/lay-out-bodies.ts'
-import { wayIn } from './way-in.ts'
+import { wayIn } from '../from-meshes/way-in.ts'
 
 /** Side of the picture of a whole, in millimetres: the width of a page between its rims. */
 const wholeMm = 160

@@ -80,7 +80,7 @@ describe('the Assembly sheet', () => {
         cautions: [],
         back: null,
       },
-      ...{ inspection: [], join: null },
+      ...{ inspection: [], way: null, join: null },
     }
     const pictured = (picture: string | null) =>
       stepRows({ ...stand, picture }).flatMap(({ cells }) => cells.flatMap((cell) => cell.picture ?? []))
