@@ -24,7 +24,7 @@ import { planPurchase } from './planning/buying/index.ts'
 import { cautionsOf } from './planning/cautions/cautions-of.ts'
 import { addUpChains } from './planning/chains/add-up-chains.ts'
 import { computeMoney } from './planning/cost/index.ts'
-import { studyMeshes, withFindings } from './planning/from-meshes/index.ts'
+import { studyMeshes, waysOfSteps, withFindings } from './planning/from-meshes/index.ts'
 import { inspectionLines } from './planning/inspection/inspection-lines.ts'
 import { planJoins } from './planning/joins/plan-joins.ts'
 import type { WantedPictures } from './planning/pictures/draw-pictures.ts'
@@ -173,8 +173,9 @@ function laidOutBy(
   const { project, purchase } = common
   const orders = new Map(
     assemblyPlans(project).map((plan) => {
-      const asked = studied?.plans.get(plan.of ?? '')?.constraints ?? []
-      const order = orderAssembly(plan, project, ordering, heeded ? asked : [])
+      const own = studied?.plans.get(plan.of ?? '') ?? null
+      const asked = own?.constraints ?? []
+      const order = orderAssembly(plan, project, ordering, heeded ? asked : [], own)
       return [plan.of ?? '', heeded ? order : { ...order, setAside: asked }] as const
     }),
   )
@@ -198,7 +199,7 @@ function planStage(laid: Laid, options: CompileOptions): Stage<Results | null> {
     const readyAt = readyTimes(project, network, schedule)
     const samples = options.samples ?? samplesFor(network.tasks.length)
     const sampled = { samples, seed: options.seed ?? 1 }
-    const results: Results = {
+    const planned: Results = {
       project,
       purchase,
       orders,
@@ -213,8 +214,10 @@ function planStage(laid: Laid, options: CompileOptions): Stage<Results | null> {
       joins,
       chains: addUpChains(project),
       trialFits: trialFits({ project, orders, joins, network, schedule, readyAt }),
+      waysIn: new Map(),
       cautions: cautionsOf(project),
     }
+    const results: Results = { ...planned, waysIn: waysOfSteps(project, checklistOrders(planned), meshes) }
     proveOrFail(results)
     for (const check of resultChecks) check(results, report)
     return results

@@ -217,5 +217,7 @@ export interface AssemblyOrder {
   /** States that the search for the best went into. */
   readonly states: number
   readonly turns: number
+  /** Steps that type no direction and to which the meshes leave one alone; whether `turns` counts them like typed ones. */
+  readonly sidesByMeshes: { readonly steps: number; readonly counted: boolean }
   readonly toolChanges: number
 }

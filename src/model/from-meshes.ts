@@ -19,6 +19,17 @@ export interface MeshStop {
   readonly widthMm: number
 }
 
+/** Where a step comes from by its meshes; an empty list: they leave no straight way, or nothing of it has a mesh. */
+export interface WayOfStep {
+  /** Of the copies of what is put, each direction once. */
+  readonly from: readonly MoveDirection[]
+  /** Of its fasteners, where it differs. */
+  readonly fastenedFrom: readonly MoveDirection[]
+}
+
+/** By assembly, `''` for the device, and by step: where steps come from that type neither `from` nor `through`. */
+export type WaysOfSteps = ReadonlyMap<string, ReadonlyMap<string, WayOfStep>>
+
 /** What goes in as one in a step: a copy of what is put, an assembly with all in it, or a fastener. */
 export interface MeshMove {
   readonly step: string

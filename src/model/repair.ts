@@ -1,5 +1,6 @@
 import type { Place } from '../base/place.ts'
 import type { Step } from './assembly.ts'
+import type { WayOfStep } from './from-meshes.ts'
 import type { UndoCost } from './undo-cost.ts'
 
 /** How a part is got at for repair: one way for each place it sits in. */
@@ -47,6 +48,8 @@ export interface Undoing {
   readonly byWordsAlone: boolean
   /** Parts joined for good to what comes off, which come along. */
   readonly along: readonly string[]
+  /** Where it goes out by its meshes; `null`: it is typed how it goes in, or they do not tell. */
+  readonly way: WayOfStep | null
 }
 
 /** Why a step is undone: which step it is in the way of, and which statement says so. */
@@ -54,11 +57,11 @@ export interface UndoBecause {
   readonly step: string
   readonly why: UndoWhy
   readonly at: Place
-  /** Whether parts touch or a way out is shut; otherwise words of order alone say it. */
+  /** Whether parts touch or stop each other or a way out is shut; otherwise words of order alone say it. */
   readonly sure: boolean
 }
 
-/** What a statement says of two steps: the one touches what the other put, shuts its way out, or was to come after it. */
+/** What a statement says of two steps: the one touches what the other put, shuts or stops its way out, or was to come after it. */
 export type UndoWhy =
   | 'on'
   | 'in'
@@ -69,6 +72,9 @@ export type UndoWhy =
   | 'before_last_of'
   | 'after'
   | 'before'
+  /** Meshes: the one leaves the parts of the other, or the screws of it, no straight way out. */
+  | 'stops'
+  | 'stops fastener'
   /** It is what is wanted. */
   | 'wanted'
 
@@ -76,6 +82,8 @@ export type UndoWhy =
 export interface Redoing {
   readonly step: Step
   readonly what: 'again' | 'prepare' | 'repeat'
+  /** Where it comes in again by its meshes. */
+  readonly way: WayOfStep | null
 }
 
 /** A wearing part that cannot be renewed without destroying another joint. */

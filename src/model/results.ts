@@ -2,7 +2,7 @@ import type { Instant } from '../base/clock.ts'
 import type { Place } from '../base/place.ts'
 import type { AssemblyOrder } from './assembly.ts'
 import type { ChainResult } from './chains.ts'
-import type { FromMeshes } from './from-meshes.ts'
+import type { FromMeshes, WaysOfSteps } from './from-meshes.ts'
 import type { Join } from './joins.ts'
 import type { Money } from './money.ts'
 import type { Project } from './project.ts'
@@ -37,6 +37,8 @@ export interface Results {
   readonly chains: readonly ChainResult[]
   /** Days on which parts of the device can be tried together and taken apart again without harm. */
   readonly trialFits: readonly TrialFit[]
+  /** Where steps come from by their meshes, in the order of the checklists. */
+  readonly waysIn: WaysOfSteps
   /** What to mind at each route sheet, print job and checklist. */
   readonly cautions: Cautions
 }

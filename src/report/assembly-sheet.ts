@@ -12,6 +12,7 @@ import { blockTitle } from './route-sheet-head.ts'
 import { sayMeshes } from './say-meshes.ts'
 import { sayOrder } from './say-order.ts'
 import { sayCount } from './say-time.ts'
+import { sayWayIn } from './say-way.ts'
 import { scheduledSteps, type TasksByStep } from './scheduled-steps.ts'
 import type { SheetMaker, Told } from './sheets.ts'
 import { type BesideStep, boxColumns, stepRows } from './step-rows.ts'
@@ -242,6 +243,7 @@ function bodyRows(
       back: back.get(step.id) ?? null,
       inspection: lines,
       ...(drawings.size > 0 ? { beside: besideOf(step) } : {}),
+      way: sayWayIn(results.waysIn.get(plan.of ?? '')?.get(step.id)),
       join: joins.get(step.id) ?? null,
     })
   })

@@ -30,6 +30,7 @@ import { sayBecause, sayLink, sayReason, taskNames } from './say-because.ts'
 import { sayGap } from './say-gap.ts'
 import { sayOrder } from './say-order.ts'
 import { sayLever, saySpread, sayWorth } from './say-risk.ts'
+import { reportWayIn } from './say-way.ts'
 import { scheduledSteps } from './scheduled-steps.ts'
 import type { Told } from './sheets.ts'
 import { tasksAbout } from './tasks-about.ts'
@@ -308,6 +309,7 @@ function assemblyOf(results: Results): readonly ReportAssembly[] {
           count: step.put?.count ?? null,
           after: order.links.filter(({ after }) => after === step.id).map(({ before }) => before),
           ...orderRules(order.constraints, step),
+          way: reportWayIn(results.waysIn, plan.of, step.id),
           join: reportJoin(joins, plan.of, step.id),
         })),
       },

@@ -245,9 +245,19 @@ export interface ReportAssembly {
     /** Statements that hold this step to its place, and those by which it holds others. */
     readonly held: readonly ReportRule[]
     readonly holds: readonly ReportRule[]
+    /** Where it comes from by its meshes; `null`: it is typed, or they do not tell. */
+    readonly way: ReportWayOfStep | null
     /** What meets in it; `null`: nothing is known. */
     readonly join: ReportJoin | null
   }[]
+}
+
+/** Directions of the device that a step comes from: `+x` is right, `+y` rear, `+z` above. */
+export interface ReportWayOfStep {
+  readonly from: readonly string[]
+  /** Of its fasteners, where it differs. */
+  readonly fastenedFrom: readonly string[]
+  readonly says: string
 }
 
 /** What can be tried together on a day and taken apart again without harm. */

@@ -3,6 +3,7 @@ import type { Project } from '../model/project.ts'
 import type { Harm, Redoing, Repair, RepairLeg, RepairWay, Undoing } from '../model/repair.ts'
 import { sayDoubt, sayRenewals, sayUndoing, sayWhyUndone } from './say-repair.ts'
 import { sayAction, sayStepTime } from './say-step.ts'
+import { sayWayIn, sayWayOut } from './say-way.ts'
 
 /** How a part is got at for repair: what `fettle apart --json` prints. Versioned. */
 export interface ReportRepair {
@@ -41,6 +42,8 @@ export interface ReportUndoing {
   readonly says: string
   readonly cost: string
   readonly tool: string | null
+  /** Where it goes out by the meshes; `null`: they do not tell. */
+  readonly way: string | null
   readonly renew: readonly string[]
   readonly because: string
   readonly doubt: string | null
@@ -118,6 +121,7 @@ function reportUndoing(project: Project, one: Undoing): ReportUndoing {
     says: `${sayUndoing(project, step, cost)}${with_}`,
     cost,
     tool: toolOf(step),
+    way: sayWayOut(one.way),
     renew: sayRenewals(project, step, cost),
     because: sayWhyUndone(because),
     doubt: sayDoubt(one),
@@ -133,12 +137,13 @@ const redoings: Readonly<Record<Redoing['what'], string>> = {
 }
 
 function reportBack({ assembly, back }: RepairLeg): readonly ReportBack[] {
-  return back.map(({ step, what }) => ({
+  return back.map(({ step, what, way }) => ({
     assembly,
     step: step.id,
     what: redoings[what],
     says: [
       sayAction(step),
+      ...[sayWayIn(way) ?? []].flat(),
       ...(step.torque ? [`torque ${step.torque.text}`] : []),
       ...(step.adhesive === null ? [] : [`adhesive: ${step.adhesive}`]),
       ...(step.cure ? [`then let it cure ${step.cure.text}`] : []),

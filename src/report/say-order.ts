@@ -6,7 +6,7 @@ import type { AssemblyOrder, Step } from '../model/assembly.ts'
  */
 export function sayOrder(order: AssemblyOrder, planned: readonly Step[]): string {
   const { proved, nearest, turns, toolChanges } = order
-  const effort = `turnings over ${turns}, tool changes ${toolChanges}`
+  const effort = `turnings over ${turns}${sayCounted(order)}, tool changes ${toolChanges}`
   const written = nearest ? '' : '; an equal one may have its tests earlier or be nearer to the order written'
   const sure = proved
     ? `no order needs less turning over, then fewer tool changes (proved): ${effort}${written}`
@@ -14,6 +14,15 @@ export function sayOrder(order: AssemblyOrder, planned: readonly Step[]): string
   const follows = planned.every(({ id }, at) => order.order?.[at] === id)
   const other = follows ? '' : '; the steps below follow their planned times, which differ from it'
   return `${sure}; ${sayCount(order)}${other}`
+}
+
+/** Which directions the turnings count; `''`: all are typed. */
+function sayCounted({ sidesByMeshes: { steps, counted } }: AssemblyOrder): string {
+  if (steps === 0) return ''
+  if (!counted) return ' (as `turn` says, which goes before the meshes)'
+  return steps === 1
+    ? ' (the direction of one step by the meshes)'
+    : ` (the directions of ${steps} steps by the meshes)`
 }
 
 function sayCount({ feasibleOrders }: AssemblyOrder): string {

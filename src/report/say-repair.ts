@@ -68,6 +68,8 @@ const reasons: Readonly<Record<UndoWhy, (step: string) => string>> = {
   before_last_of: (step) => `${step} cannot be got at otherwise (\`before_last_of\``,
   after: (step) => `was to come after ${step} (\`after\``,
   before: (step) => `${step} was to come before it (\`before\``,
+  stops: (step) => `stops what ${step} put on its way out (\`model\``,
+  'stops fastener': (step) => `stops what fastens ${step} on its way out (\`model\``,
   wanted: () => 'this is what is wanted (`put`',
 }
 

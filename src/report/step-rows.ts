@@ -27,6 +27,8 @@ export interface StepStand {
   readonly inspection: readonly InspectionLine[]
   /** Absent: the list has no column for pictures. */
   readonly beside?: BesideStep
+  /** Where it comes from by its meshes, in words; `null`: it is typed, or they do not tell. */
+  readonly way: string | null
   /** What meets in it; `null`: nothing is known. */
   readonly join: Join | null
 }
@@ -102,8 +104,8 @@ function narrowAction(stand: StepStand, boxes: number): readonly Row[] {
   ]
 }
 
-const manner = ({ step, before }: StepStand): string =>
-  sentences(sayHow(step), sayWaits(step, before), step.note)
+const manner = ({ step, before, way }: StepStand): string =>
+  sentences(way, sayHow(step), sayWaits(step, before), step.note)
 
 function tickBoxes({ step }: StepStand, boxes: number): readonly Cell[] {
   return step.together && boxes > 1 ? [tick({ span: boxes })] : Array.from({ length: boxes }, () => tick())

@@ -34,9 +34,11 @@ function legsText(legs: readonly ReportLeg[]): readonly string[] {
   ])
 }
 
-function undoText({ says, tool, renew, because, doubt }: ReportUndoing, number: number): readonly string[] {
+function undoText(undoing: ReportUndoing, number: number): readonly string[] {
+  const { says, tool, way, renew, because, doubt } = undoing
   return [
     `    ${number}. ${says}${tool === null ? '' : ` [${tool}]`}`,
+    ...(way === null ? [] : [`       ${way}`]),
     `       ${because}`,
     ...renew.map((line) => `       renew: ${line}`),
     ...(doubt === null ? [] : [`       doubtful: ${doubt}`]),

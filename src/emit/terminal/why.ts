@@ -63,13 +63,14 @@ function makingLines({ making }: ReportModel, thing: string): readonly string[] 
     ])
 }
 
-/** Where each statement stands that holds a step to its place, and each by which it holds another. */
+/** Where a step comes from, and where each statement stands that holds it to its place or by which it holds another. */
 function orderLines({ assembly }: ReportModel, thing: string): readonly string[] {
   const stands = ({ says, key, file, line }: ReportRule): string => `${says} (\`${key}\`, ${file}:${line})`
   return assembly
     .flatMap(({ steps }) => steps)
     .filter(({ step }) => step === thing)
-    .flatMap(({ held, holds }) => [
+    .flatMap(({ held, holds, way }) => [
+      ...(way === null ? [] : [`  comes in ${way.says}`]),
       ...held.map((rule) => `  ${stands(rule)}`),
       ...holds.map((rule) => `  holds others: ${stands(rule)}`),
     ])
@@ -81,7 +82,7 @@ function assemblyLines({ assembly, device }: ReportModel, thing: string): readon
     .filter(({ of }) => (of ?? device.name) === thing)
     .flatMap(({ says, steps }) => [
       `  order: ${says}`,
-      ...steps.map(({ step }, at) => `    ${at + 1}. ${step}`),
+      ...steps.map(({ step, way }, at) => `    ${at + 1}. ${step}${way === null ? '' : `, ${way.says}`}`),
     ])
 }
 

@@ -1,8 +1,10 @@
 import type { AssemblyPlan, Step } from '../../model/assembly.ts'
 import type { Redoing, RepairLeg, UndoBecause, Undoing, UndoWhy } from '../../model/repair.ts'
 import { isCleaning, leavesSomething } from '../../model/undo-cost.ts'
-import type { ApartNeed, ApartProblem } from './apart-needs.ts'
+import { type ApartNeed, metWay } from './apart-need.ts'
+import type { ApartProblem } from './apart-needs.ts'
 import { leastApart } from './apart-search.ts'
+import { apartWays } from './apart-ways.ts'
 import { type BenchPlan, benchPlan } from './bench-plan.ts'
 
 /** What is wanted of one assembly. */
@@ -16,11 +18,11 @@ export interface ApartGoal {
 /** Undoes one step. */
 export function undoing(plan: AssemblyPlan, step: number): ApartGoal {
   const { at } = plan.steps[step]!
-  return { needs: [{ ways: [{ steps: [step], least: 1 }], at, why: 'wanted', sure: true }], worked: null }
+  return { needs: [{ ways: [[{ steps: [step], least: 1 }]], at, why: 'wanted', sure: true }], worked: null }
 }
 
 /** What touches the thing or shuts it in; what holds it or keeps hands off its screws may stay. */
-const inTheWay: ReadonlySet<UndoWhy> = new Set(['on', 'in', 'shut', 'mates', 'way out'])
+const inTheWay: ReadonlySet<UndoWhy> = new Set(['on', 'in', 'shut', 'mates', 'way out', 'stops'])
 
 /** Clears what stands on what a step put or shuts it in, and leaves the step itself. */
 export function clearing(problem: ApartProblem, step: number): ApartGoal {
@@ -45,8 +47,10 @@ export function apartLeg(
 ): RepairLeg {
   const { plan } = problem
   const { undo, proved } = leastApart(problem, goal.needs, effort)
-  const needed = new Set(leastApart(sure, goal.needs, effort).undo)
+  // Of what is undone, so that another way that is as good without words of order is none of its doubts.
+  const needed = new Set(leastApart(sure, goal.needs, effort, new Set(undo)).undo)
   const because = reasons(problem, goal, undo)
+  const ways = apartWays(problem, undo)
   return {
     assembly: plan.of,
     undo: undo.map(
@@ -56,9 +60,10 @@ export function apartLeg(
         because: because.get(step) ?? null,
         byWordsAlone: !needed.has(step),
         along: along(problem, step, undo),
+        way: ways.get(step) ?? null,
       }),
     ),
-    back: wayBack(plan, undo, goal.worked),
+    back: wayBack(plan, undo, goal.worked, ways),
     proved,
   }
 }
@@ -71,15 +76,17 @@ function reasons(
 ): ReadonlyMap<number, UndoBecause> {
   const { plan, needs } = problem
   const found = new Map<number, UndoBecause>()
-  const note = (asks: readonly ApartNeed[], of: number): void => {
-    for (const { ways, at, why, sure } of asks)
-      for (const step of ways.flatMap(({ steps }) => steps))
+  const note = (asks: readonly ApartNeed[], of: number, gone: readonly number[]): void => {
+    for (const { ways, at, why, sure } of asks) {
+      const way = metWay(ways, (step) => gone.includes(step)) ?? []
+      for (const step of way.flatMap(({ steps }) => steps))
         found.set(step, { step: plan.steps[of]!.id, why, at, sure })
+    }
   }
-  for (const step of undo) note(needs[step]!, step)
-  if (goal.worked !== null) note(goal.needs, goal.worked)
+  for (const [at, step] of undo.entries()) note(needs[step]!, step, undo.slice(0, at))
+  if (goal.worked !== null) note(goal.needs, goal.worked, undo)
   for (const { why, ways } of goal.needs)
-    if (why === 'wanted') for (const step of ways.flatMap(({ steps }) => steps)) found.delete(step)
+    if (why === 'wanted') for (const step of ways.flat().flatMap(({ steps }) => steps)) found.delete(step)
   return found
 }
 
@@ -91,12 +98,17 @@ function along({ plan, comesAlong }: ApartProblem, step: number, undo: readonly 
 }
 
 /** What is done again, turned round, with the wipes before it and the tests and adjustments after it. */
-function wayBack(plan: AssemblyPlan, undo: readonly number[], worked: number | null): readonly Redoing[] {
+function wayBack(
+  plan: AssemblyPlan,
+  undo: readonly number[],
+  worked: number | null,
+  ways: ReturnType<typeof apartWays>,
+): readonly Redoing[] {
   const bench = benchPlan(plan)
   const again = undo.map((step) => plan.steps[step]!).reverse()
   const back: Redoing[] = again.flatMap((step) => [
-    ...preparing(plan, bench, step).map((one) => ({ step: one, what: 'prepare' as const })),
-    { step, what: 'again' as const },
+    ...preparing(plan, bench, step).map((one) => ({ step: one, what: 'prepare' as const, way: null })),
+    { step, what: 'again' as const, way: ways.get(plan.steps.indexOf(step)) ?? null },
   ])
   const touched = new Set([...again, ...(worked === null ? [] : [plan.steps[worked]!])])
   const later = laterSteps(plan, bench)
@@ -106,7 +118,7 @@ function wayBack(plan: AssemblyPlan, undo: readonly number[], worked: number | n
     const before = [...later(step)]
     if (!before.some((one) => touched.has(one))) continue
     const at = back.findLastIndex((one) => before.includes(one.step))
-    back.splice(at + 1, 0, { step, what: 'repeat' })
+    back.splice(at + 1, 0, { step, what: 'repeat', way: null })
     done.add(step)
   }
   return back

@@ -1,29 +1,20 @@
 import type { Place } from '../../base/place.ts'
 import type { AssemblyPlan, Step } from '../../model/assembly.ts'
+import type { PlanMeshes } from '../../model/from-meshes.ts'
 import type { Join } from '../../model/joins.ts'
 import type { Target } from '../../model/project.ts'
 import type { UndoWhy } from '../../model/repair.ts'
 import { isLoose, joinsOf, leavesSomething, type UndoCost, undoCost } from '../../model/undo-cost.ts'
+import type { ApartNeed, UndoneSome } from './apart-need.ts'
 import { type BenchPlan, benchPlan } from './bench-plan.ts'
-
-/** So many of these steps are undone. */
-export interface UndoneSome {
-  readonly steps: readonly number[]
-  readonly least: number
-}
-
-/** What must be undone before something can be: one of the ways is enough. */
-export interface ApartNeed {
-  readonly ways: readonly UndoneSome[]
-  readonly at: Place
-  readonly why: UndoWhy
-  /** Whether parts touch or a way out is shut; otherwise words of order alone ask for it. */
-  readonly sure: boolean
-}
+import { meshNeeds } from './mesh-needs.ts'
+import { bodyOf, puts } from './seats.ts'
 
 /** One assembly read backwards; a step's number is its place in the plan. */
 export interface ApartProblem {
   readonly plan: AssemblyPlan
+  /** `null`: nothing of it has a mesh. */
+  readonly meshes: PlanMeshes | null
   /** Place of each step in the order it was built in. */
   readonly place: readonly number[]
   readonly costs: readonly UndoCost[]
@@ -38,12 +29,14 @@ export interface ApartProblem {
  * What stands in the way of undoing each step: parts put onto or into what it put and later mates of it, a way out that
  * is shut, and steps that were written to come after it. What is joined for good to its part comes along instead. Where
  * several steps put the same part, nothing tells on which copy the rest stands: all that came later is in the way.
- * `words` false leaves out what words of order alone ask for.
+ * `meshes`: what stops parts on their way out is in the way too. `words` false leaves out what words of order alone ask
+ * for.
  */
 export function apartProblem(
   plan: AssemblyPlan,
   order: readonly string[],
   joins: readonly Join[],
+  meshes: PlanMeshes | null,
   words = true,
 ): ApartProblem {
   const bench = benchPlan(plan)
@@ -52,17 +45,21 @@ export function apartProblem(
   const costs = steps.map((step) => undoCost(step, byStep.get(step.id)))
   const place = steps.map(({ id }) => order.indexOf(id))
   const reading: Reading = { bench, steps, place, costs, leaves: steps.map(leavesSomething) }
+  const along = (one: number, of: number): boolean => comesAlong(reading, one, of)
+  const ofMeshes = meshes ? meshNeeds({ plan, place, costs, comesAlong: along }, meshes) : () => []
   const needs = steps.map((step, at) => {
-    const all = [...standing(reading, at), ...wordsOfOrder(reading, at), ...waysOut(reading, step)]
+    const typed = [...standing(reading, at), ...wordsOfOrder(reading, at), ...waysOut(reading, step)]
+    const all = [...ofMeshes(at), ...typed]
     return words ? all : all.filter(({ sure }) => sure)
   })
   return {
     plan,
+    meshes,
     place,
     costs,
     leaves: reading.leaves,
     needs,
-    comesAlong: (a, b) => comesAlong(reading, a, b),
+    comesAlong: along,
   }
 }
 
@@ -73,12 +70,6 @@ interface Reading {
   readonly costs: readonly UndoCost[]
   readonly leaves: readonly boolean[]
 }
-
-/** Whether a step puts a body, by its part or the name of a copy. */
-export const puts = (step: Step, body: string): boolean =>
-  step.put?.part === body || step.instances.includes(body)
-
-const bodyOf = ({ into, onto }: Step): { readonly body: string; readonly at: Place } | null => onto ?? into
 
 function comesAlong({ steps, costs }: Reading, step: number, of: number): boolean {
   const [one, other] = [steps[step]!, steps[of]!]
@@ -91,7 +82,7 @@ const laterThan = ({ place, leaves }: Reading, of: number): readonly number[] =>
   place.flatMap((at, number) => (leaves[number] && at > place[of]! ? [number] : []))
 
 const single = (step: number, at: Place, why: UndoWhy, sure: boolean): ApartNeed => ({
-  ways: [{ steps: [step], least: 1 }],
+  ways: [[{ steps: [step], least: 1 }]],
   at,
   why,
   sure,
@@ -168,8 +159,8 @@ function passes(
   if (seen.includes(body)) return []
   const { bench } = reading
   const openings = through === null ? (bench.plan.openings.get(body) ?? []) : [through]
-  const ways = openings.map((opening) => undoneToOpen(reading, step, body, opening))
-  const open = openings.length === 0 || ways.some(({ least }) => least <= 0)
+  const ways = openings.map((opening) => [undoneToOpen(reading, step, body, opening)])
+  const open = openings.length === 0 || ways.some(([some]) => some!.least <= 0)
   const around = wentIn(reading, step, body).flatMap((put) =>
     passes(reading, step, put.into!.body, null, at, why, [...seen, body]),
   )
@@ -198,5 +189,5 @@ function beforeLast(reading: Reading, step: Step): readonly ApartNeed[] {
   const numbers = of.map((one) => steps.indexOf(one))
   if (numbers.length === 0 || of.includes(step) || numbers.some((number) => !leaves[number])) return []
   const sure = step.beforeLastOf.every(({ kind }) => kind === 'opening')
-  return [{ ways: [{ steps: numbers, least: 1 }], at: first.at, why: 'before_last_of', sure }]
+  return [{ ways: [[{ steps: numbers, least: 1 }]], at: first.at, why: 'before_last_of', sure }]
 }

@@ -1,6 +1,8 @@
 import { placesOf } from '../../base/places-of.ts'
 import type { AssemblyOrder, AssemblyPlan, OrderConstraint, OrderLink, Step } from '../../model/assembly.ts'
+import type { PlanMeshes } from '../../model/from-meshes.ts'
 import type { Project } from '../../model/project.ts'
+import { ancestors } from './ancestors.ts'
 import { type BenchStep, type Pricer, pricer } from './bench-cost.ts'
 import { benchPlan } from './bench-plan.ts'
 import { bestOrder, type Effort, lessForMany, usualEffort } from './best-order.ts'
@@ -12,6 +14,8 @@ import { keepAsked } from './keep-asked.ts'
 import { type Rule, ruleBook } from './rules.ts'
 import { ruleCompiler } from './rules-of.ts'
 import { settledLinks } from './settled-links.ts'
+import { type MeshSides, noSides, sidesFromMeshes, sideText } from './sides-from-meshes.ts'
+import { has } from './step-set.ts'
 
 /** Most sets of steps looked at for each statement tried when a conflict is made small. */
 const conflictEffort = 20_000
@@ -19,13 +23,15 @@ const conflictEffort = 20_000
 /**
  * The order in which one assembly goes together: the least by turnings over, then tool changes, then tests early,
  * then as written; or the statements that cannot hold together. `asked`: what the meshes ask; typed statements win, and
- * what they leave no room for is set aside.
+ * what they leave no room for is set aside. `meshes`: where a step types no direction, the only one that they leave
+ * counts for its turnings.
  */
 export function orderAssembly(
   plan: AssemblyPlan,
   _project: Project,
   effort: Effort = usualEffort,
   asked: readonly OrderConstraint[] = [],
+  meshes: PlanMeshes | null = null,
 ): AssemblyOrder {
   const { constraints: typed, void: without } = orderConstraints(plan)
   const compile = ruleCompiler(benchPlan(plan))
@@ -34,7 +40,8 @@ export function orderAssembly(
   const constraints = [...typed, ...kept]
   const statements = constraints.map(compile)
   const rules = statements.flat()
-  const price = pricer(plan.steps.map(benchStep))
+  const sides = meshes ? sidesLeft(plan, meshes, rules) : noSides
+  const price = pricer(plan.steps.map((step) => benchStep(step, sides)))
   const best = bestOrder(ruleBook(size, [...rules, ...inOneOrder(alike(size, rules, price))]), price, effort)
   const common = { ...nothing, of: plan.of, at: plan.at, constraints, void: without, setAside }
   if (best) {
@@ -46,7 +53,19 @@ export function orderAssembly(
       effort.counted > 0
         ? countOrders(size, rules, lessForMany(lessForMany(effort.counted, size), size))
         : null
-    return { ...common, order, links, proved, nearest, states, turns, toolChanges, feasibleOrders }
+    const sidesByMeshes = { steps: sides.only.size, counted: sides.counted }
+    return {
+      ...common,
+      order,
+      links,
+      proved,
+      nearest,
+      states,
+      turns,
+      sidesByMeshes,
+      toolChanges,
+      feasibleOrders,
+    }
   }
   if (best === undefined) return common
   const { statements: conflict, ring, minimal, smallest } = findConflict(size, statements, conflictEffort)
@@ -80,13 +99,24 @@ const nothing = {
   nearest: false,
   states: 0,
   turns: 0,
+  sidesByMeshes: { steps: 0, counted: false },
   toolChanges: 0,
   feasibleOrders: null,
 }
 
 /** A tool is named, or the machine it is done on stands for it. */
-function benchStep({ from, turn, tool, machine, test }: Step): BenchStep {
-  return { from, turn, tool: tool?.text ?? machine, test: test !== null }
+function benchStep(step: Step, sides: MeshSides): BenchStep {
+  const { turn, tool, machine, test } = step
+  return { from: sideText(step, sides), turn, tool: tool?.text ?? machine, test: test !== null }
+}
+
+function sidesLeft(plan: AssemblyPlan, meshes: PlanMeshes, rules: readonly Rule[]): MeshSides {
+  const before = ancestors(ruleBook(plan.steps.length, rules))
+  return sidesFromMeshes(
+    plan,
+    meshes,
+    (step) => new Set(plan.steps.flatMap(({ id }, other) => (has(before[step]!, other) ? [id] : []))),
+  )
 }
 
 function linksOf(

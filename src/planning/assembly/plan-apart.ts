@@ -1,10 +1,12 @@
 import type { AssemblyOrder, AssemblyPlan } from '../../model/assembly.ts'
 import { partPlans } from '../../model/assembly-plans.ts'
+import type { FromMeshes } from '../../model/from-meshes.ts'
 import type { Join } from '../../model/joins.ts'
 import type { Project } from '../../model/project.ts'
 import type { Harm, Repair, RepairLeg, RepairWay, WornOut } from '../../model/repair.ts'
 import { type ApartGoal, apartLeg, baring, clearing, undoing } from './apart-leg.ts'
-import { apartProblem, puts } from './apart-needs.ts'
+import { apartProblem } from './apart-needs.ts'
+import { puts } from './seats.ts'
 
 /** What taking apart reads. */
 export interface Assembled {
@@ -12,6 +14,8 @@ export interface Assembled {
   /** Orders by assembly; `''` is the device. */
   readonly orders: ReadonlyMap<string, AssemblyOrder>
   readonly joins: readonly Join[]
+  /** `null`: nothing stands in its assembled place. */
+  readonly meshes: FromMeshes | null
 }
 
 /**
@@ -95,14 +99,15 @@ function wayTo(assembled: Assembled, place: Place, board: string | null, effort?
 }
 
 function legAt(
-  { orders, joins }: Assembled,
+  { orders, joins, meshes }: Assembled,
   { plan, step }: Stage,
   what: 'out' | 'surely out' | 'stays',
   effort?: number,
 ): RepairLeg {
   const order = orders.get(plan.of ?? '')?.order ?? plan.steps.map(({ id }) => id)
-  const problem = apartProblem(plan, order, joins)
-  const sure = apartProblem(plan, order, joins, false)
+  const own = meshes?.plans.get(plan.of ?? '') ?? null
+  const problem = apartProblem(plan, order, joins, own)
+  const sure = apartProblem(plan, order, joins, own, false)
   const goal = (): ApartGoal => {
     if (step === null) return baring(problem)
     return what === 'stays' ? clearing(sure, step) : undoing(plan, step)
@@ -126,8 +131,8 @@ const isFarLess = (a: Harm, b: Harm): boolean =>
       : 2 * a.steps <= b.steps
 
 /**
- * Wearing parts of the device that cannot be renewed without destroying another joint than their own, by what parts and
- * openings say: words of order alone count for nothing here, what they sit in may stay where it is, and what was not
+ * Wearing parts of the device that cannot be renewed without destroying another joint than their own, by what parts,
+ * openings and meshes say: words of order alone count for nothing here, what they sit in may stay where it is, and what was not
  * proved is not said.
  */
 export function wornOut(assembled: Assembled): readonly WornOut[] {

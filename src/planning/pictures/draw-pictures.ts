@@ -14,8 +14,8 @@ import type { Pictures, StepPicture, WholePicture } from '../../model/pictures.t
 import type { Project } from '../../model/project.ts'
 import { layOutBodies } from '../from-meshes/lay-out-bodies.ts'
 import { sideOf } from '../from-meshes/side-of.ts'
+import { wayIn } from '../from-meshes/way-in.ts'
 import { attitudeOf } from './attitude-of.ts'
-import { wayIn } from './way-in.ts'
 
 /** Side of the picture of a whole, in millimetres: the width of a page between its rims. */
 const wholeMm = 160

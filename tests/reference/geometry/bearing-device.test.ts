@@ -1,15 +1,10 @@
 import { describe, expect, it } from 'vitest'
-import {
-  axisOf,
-  type Direction,
-  directionNames,
-  directions,
-  goesUp,
-} from '../../../src/geometry/relations/directions.ts'
+import { directionNames, directions } from '../../../src/geometry/relations/directions.ts'
 import { relateSolids, stopWidth } from '../../../src/geometry/relations/relate-solids.ts'
 import { type Solid, solidOf } from '../../../src/geometry/relations/solid.ts'
 import { bearingDevice, type Drawn } from './bearing-device.ts'
-import { cornersOf, type Manifold } from './manifold-solids.ts'
+import { cornersOf } from './manifold-solids.ts'
+import { stoppedByBooleans } from './stopped-by-booleans.ts'
 
 const exact: Drawn = { facets: 48, over: 0 }
 const solidsOf = (drawn: Drawn): Solid[] =>
@@ -28,24 +23,6 @@ function stopped(solids: readonly Solid[], cellMm?: number): string[] {
             .map((direction) => `${mover} ${directionNames[direction]} ${still}`),
     ),
   )
-}
-
-/** Whether a, moved in steps of 0.7 mm, ever has more than 0.1 mm3 in common with b. Source: booleans of manifold-3d. */
-function stoppedByBooleans(a: Manifold, b: Manifold, direction: Direction): boolean {
-  const [axis, up] = [axisOf(direction), goesUp(direction)]
-  const [mine, theirs] = [a.boundingBox(), b.boundingBox()]
-  const aside = [0, 1, 2].some(
-    (k) => k !== axis && (mine.max[k]! <= theirs.min[k]! || theirs.max[k]! <= mine.min[k]!),
-  )
-  const way = up ? theirs.max[axis]! - mine.min[axis]! : mine.max[axis]! - theirs.min[axis]!
-  if (aside || way <= 0) return false
-  const gap = Math.max(0, up ? theirs.min[axis]! - mine.max[axis]! : mine.min[axis]! - theirs.max[axis]!)
-  for (let s = gap + 0.7; s < way; s += 0.7) {
-    const by: [number, number, number] = [0, 0, 0]
-    by[axis] = up ? s : -s
-    if (a.translate(by).intersect(b).volume() > 0.1) return true
-  }
-  return false
 }
 
 describe('a device of 23 parts', () => {

@@ -21,6 +21,7 @@ const given: AssemblyOrder = {
   setAside: [],
   proved: false,
   turns: 0,
+  sidesByMeshes: { steps: 0, counted: false },
   toolChanges: 0,
 }
 

@@ -80,7 +80,7 @@ describe('the Assembly sheet', () => {
         cautions: [],
         back: null,
       },
-      ...{ inspection: [], join: null },
+      ...{ inspection: [], way: null, join: null },
     }
     const rows = stepRows({
       ...stand,

@@ -39,6 +39,7 @@ export function toldOf(project: Project, tasks: readonly PlanTask[] = []): Told 
       joins: [],
       trialFits: [],
       chains: [],
+      waysIn: new Map(),
       cautions: cautionsOf(project),
     },
   }

@@ -42,6 +42,7 @@ const order = (steps: readonly string[], aside: readonly string[] = []): Assembl
   setAside: aside.map((step) => ({ form: 'before', step, of: ['lid'], at, why: 'model' })),
   proved: true,
   turns: 0,
+  sidesByMeshes: { steps: 0, counted: false },
   toolChanges: 0,
 })
 

@@ -1,27 +1,11 @@
 import { describe, expect, it } from 'vitest'
-import { type Random, seededRandom } from '../../../../src/base/random.ts'
-import type { AssemblyOrder, AssemblyPlan, JoiningMethod, Step } from '../../../../src/model/assembly.ts'
-import type { Part, Project, Target } from '../../../../src/model/project.ts'
+import { seededRandom } from '../../../../src/base/random.ts'
+import type { AssemblyPlan, JoiningMethod } from '../../../../src/model/assembly.ts'
+import type { Target } from '../../../../src/model/project.ts'
 import type { RepairWay } from '../../../../src/model/repair.ts'
 import { planApart } from '../../../../src/planning/assembly/plan-apart.ts'
+import { assembled, bruteHarm, mayUndo, randomPlan } from './apart-brute.ts'
 import { into, onto, opens, plan, put, shuts, step, toStep, waiting } from './bench-steps.ts'
-
-/** A project of the device and parts of kind assembly, each built in the order as written. */
-function assembled(device: AssemblyPlan, subs: Readonly<Record<string, AssemblyPlan>> = {}) {
-  const parts = new Map(
-    Object.entries(subs).map(([id, sub]) => [
-      id,
-      { id, way: { kind: 'assembly', plan: { ...sub, of: id } } } as unknown as Part,
-    ]),
-  )
-  const project = { parts, assembly: device, demand: new Map() } as unknown as Project
-  const orders = new Map(
-    [device, ...[...parts.values()].flatMap(({ way }) => (way.kind === 'assembly' ? [way.plan] : []))].map(
-      (one) => [one.of ?? '', { order: one.steps.map(({ id }) => id) } as unknown as AssemblyOrder],
-    ),
-  )
-  return { project, orders, joins: [] }
-}
 
 const wayTo = (
   device: AssemblyPlan,
@@ -141,81 +125,6 @@ describe('the way to a part', () => {
     expect(planApart(assembled(plan([])), 'pin').ways).toEqual([])
   })
 })
-
-const methods: readonly JoiningMethod[] = ['screw', 'seat', 'snap', 'glue', 'press', 'plug']
-
-/** Steps that put `p0`, `p1`, ... on or into the base or one another; some shut an opening, some come after others. */
-function randomPlan(random: Random, size: number): AssemblyPlan {
-  const pick = (count: number): number => Math.floor(random.next() * count)
-  const openings = { base: ['top', 'bottom'], p0: ['side'] }
-  const steps = Array.from({ length: size }, (_, at): Step => {
-    const body = at === 0 || pick(2) === 0 ? 'base' : `p${pick(at)}`
-    const inside = body === 'base' || body === 'p0' ? pick(2) === 0 : false
-    const shut =
-      pick(3) > 0 ? {} : pick(4) === 0 ? shuts('p0', 'side') : shuts('base', pick(2) === 0 ? 'top' : 'bottom')
-    return step(`s${at}`, {
-      ...put(`p${at}`),
-      ...(inside ? into(body, body === 'base' && pick(3) === 0 ? 'top' : null) : onto(body)),
-      ...by(methods[pick(methods.length)]!, pick(2) === 0),
-      ...shut,
-      ...(at > 0 && pick(3) === 0 ? { after: [waiting(toStep(`s${pick(at)}`))] } : {}),
-    })
-  })
-  return plan(steps, openings)
-}
-
-const costs: Readonly<Record<string, number>> = { glue: 2, press: 2, snap: 1 }
-const costOf = ({ method, light }: Step): number =>
-  method === 'press' && light ? 1 : (costs[method ?? ''] ?? 0)
-
-/** The rules of undoing told once more, straight from the steps; the order of building is as written. */
-function mayUndo({ steps, openings }: AssemblyPlan, at: number, gone: number): boolean {
-  const one = steps[at]!
-  const part = `p${at}`
-  const there = (other: number): boolean => (gone & (1 << other)) === 0
-  const bodyOf = (each: Step): string => (each.onto ?? each.into)!.body
-  const blocked = steps.some((later, other) => {
-    if (other <= at || !there(other)) return false
-    if (costOf(later) === 2 && bodyOf(later) === part) return false
-    const waits = later.after.some(({ target }) => target.kind === 'step' && target.id === one.id)
-    return waits || bodyOf(later) === part || later.shuts.some(({ body }) => body === part)
-  })
-  const isOpen = (body: string, opening: string): boolean => {
-    const shutting = steps.flatMap(({ shuts: all }, other) =>
-      all.some((each) => each.body === body && each.opening === opening) ? [other] : [],
-    )
-    return shutting.length === 0 || shutting.some((other) => other === at || !there(other))
-  }
-  const passable = (body: string, through: string | null): boolean => {
-    const names = through === null ? (openings.get(body) ?? []) : [through]
-    const around = steps.findIndex(({ put: each }) => each?.part === body)
-    const outside = around >= 0 && around < at ? steps[around]!.into : null
-    return (
-      (names.length === 0 || names.some((name) => isOpen(body, name))) &&
-      (outside === null || passable(outside.body, null))
-    )
-  }
-  return !blocked && (one.into === null || passable(one.into.body, one.into.through))
-}
-
-/** Least harm over every set of steps that can be undone one by one; `null`: the way as written cannot be built. */
-function bruteHarm(device: AssemblyPlan, target: number): readonly number[] | null {
-  const { steps } = device
-  const all = (1 << steps.length) - 1
-  const laterThan = (at: number): number => all & ~((1 << (at + 1)) - 1)
-  if (!steps.every((_, at) => mayUndo(device, at, laterThan(at)))) return null
-  const reachable = new Set([0])
-  for (const gone of reachable)
-    for (const [at] of steps.entries())
-      if ((gone & (1 << at)) === 0 && mayUndo(device, at, gone)) reachable.add(gone | (1 << at))
-  const harms = [...reachable]
-    .filter((gone) => (gone & (1 << target)) !== 0)
-    .map((gone) => {
-      const undo = steps.filter((_, at) => (gone & (1 << at)) !== 0)
-      return [2, 1].map((cost) => undo.filter((one) => costOf(one) === cost).length).concat(undo.length)
-    })
-  return harms.sort((a, b) => a[0]! - b[0]! || a[1]! - b[1]! || a[2]! - b[2]!)[0]!
-}
 
 describe('the least harm, against every set of steps', () => {
   it('is found and proved on 1,000 random small devices, and an ended effort is never better', () => {

@@ -1,7 +1,7 @@
 import { type Direction, directions, opposite } from '../../geometry/relations/directions.ts'
 import type { Step } from '../../model/assembly.ts'
 import type { MeshMove } from '../../model/from-meshes.ts'
-import { sideOf } from '../from-meshes/side-of.ts'
+import { sideOf } from './side-of.ts'
 
 /** Where several ways are as good: from above, from the front, from the sides, from behind, from below. Common practice, no source. */
 const usualOrder: readonly Direction[] = [4, 3, 0, 1, 2, 5]
@@ -29,6 +29,7 @@ export function wayIn(
   )
   if (wanted !== undefined) return wanted
   const least = Math.min(...widths)
-  const open = usualOrder.filter((direction) => widths[direction] === least)
+  const inOrder = new Set([...usualOrder, ...directions])
+  const open = [...inOrder].filter((direction) => widths[direction] === least)
   return open.find((direction) => widths[opposite(direction)]! > 0) ?? open[0]!
 }

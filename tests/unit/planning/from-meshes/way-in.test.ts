@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import type { Step } from '../../../../src/model/assembly.ts'
 import type { MeshMove } from '../../../../src/model/from-meshes.ts'
-import { wayIn } from '../../../../src/planning/pictures/way-in.ts'
+import { wayIn } from '../../../../src/planning/from-meshes/way-in.ts'
 
 const step = (from: string | null): Step => ({ from }) as Step
 
