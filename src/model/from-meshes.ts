@@ -1,8 +1,11 @@
 import type { Place } from '../base/place.ts'
 import type { OrderConstraint } from './assembly.ts'
 
-/** Ways a part may move, by number: +x, -x, +y, -y, +z, -z. */
-export type MoveDirection = 0 | 1 | 2 | 3 | 4 | 5
+/** Ways a part may move, by number: +x, -x, +y, -y, +z, -z; from 6 on to and fro along each of `FromMeshes.tilted`. */
+export type MoveDirection = number
+
+/** A direction in space, of length 1. */
+export type TiltedAxis = readonly [x: number, y: number, z: number]
 
 /** One copy of a part that has a mesh. */
 export interface MeshBody {
@@ -28,6 +31,8 @@ export interface MeshMove {
   readonly bodies: readonly number[]
   /** Bodies of what it goes on or into, where one step puts that: they are there before it, whatever the order. */
   readonly seat: readonly number[]
+  /** Directions off x, y and z that the side typed under `from` may mean as well. */
+  readonly tiltedFrom: readonly MoveDirection[]
   /** By direction of leaving: what stops it with everything in place, the widest first. */
   readonly stops: readonly (readonly MeshStop[])[]
 }
@@ -50,6 +55,8 @@ export interface FromMeshes {
   readonly bodies: readonly MeshBody[]
   /** Cell of the columns that were compared, mm. */
   readonly cellMm: number
+  /** Axes off x, y and z along which parts were tried too, the first those of most parts. */
+  readonly tilted: readonly TiltedAxis[]
   /** Pairs that stop each other, touch or overlap. */
   readonly pairs: number
   /** By assembly; `''` is the device. */
@@ -107,7 +114,7 @@ export type MeshFinding =
       readonly direction: MoveDirection
       readonly widthMm: number
     }
-  /** A part that what is there from the start, or what it is fastened to, keeps in in all six directions. */
+  /** A part that what is there from the start, or what it is fastened to, keeps in in all directions tried. */
   | {
       readonly kind: 'cannot leave'
       readonly at: Place

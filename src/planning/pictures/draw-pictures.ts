@@ -4,7 +4,7 @@ import type { PicturePart } from '../../geometry/drawing/picture-part.ts'
 import { type Shape, shapeOf, whyNotDrawn } from '../../geometry/drawing/shape.ts'
 import type { View } from '../../geometry/drawing/view.ts'
 import type { Point } from '../../geometry/mesh.ts'
-import { type Direction, directions } from '../../geometry/relations/directions.ts'
+import { vectorOf } from '../../geometry/relations/directions.ts'
 import type { AssemblyOrder, AssemblyPlan, Step } from '../../model/assembly.ts'
 import { plansAsBuilt } from '../../model/assembly-plans.ts'
 import type { FromMeshes, MeshMove, PlanMeshes } from '../../model/from-meshes.ts'
@@ -21,6 +21,7 @@ interface Drawn {
   readonly plan: AssemblyPlan
   readonly order: readonly string[]
   readonly meshes: PlanMeshes
+  readonly tilted: FromMeshes['tilted']
   readonly shapes: readonly Shape[]
 }
 
@@ -54,7 +55,7 @@ export function drawPictures(
   const shapes = solids.map(shapeOf)
   const drawn = plansAsBuilt(project).flatMap((plan): readonly Drawn[] => {
     const [order, own] = [orders.get(plan.of ?? '')?.order, meshes.plans.get(plan.of ?? '')]
-    return order && own ? [{ plan, order, meshes: own, shapes }] : []
+    return order && own ? [{ plan, order, meshes: own, tilted: meshes.tilted, shapes }] : []
   })
   const device = drawn.find(({ plan }) => plan.of === null)
   return {
@@ -129,7 +130,7 @@ interface StepArrivals {
 }
 
 /** What comes in step by step, in the order taken; steps that bring nothing with a mesh are left out. */
-function arrivals({ plan, order, meshes }: Drawn): readonly StepArrivals[] {
+function arrivals({ plan, order, meshes, tilted }: Drawn): readonly StepArrivals[] {
   const steps = new Map(plan.steps.map((step) => [step.id, step]))
   const present = [...meshes.there]
   return order.flatMap((id, i) => {
@@ -137,14 +138,19 @@ function arrivals({ plan, order, meshes }: Drawn): readonly StepArrivals[] {
     const step = steps.get(id)
     if (!step || moves.length === 0) return []
     const before = [...present]
-    const comes = arrivalsOf(moves, step, before)
+    const comes = arrivalsOf(moves, step, before, tilted)
     present.push(...moves.flatMap(({ bodies }) => bodies))
     return [{ step, number: i + 1, present: before, comes }]
   })
 }
 
 /** What is put comes in first, past what was there; then each fastener, past what is put as well. */
-function arrivalsOf(moves: readonly MeshMove[], step: Step, before: readonly number[]): readonly Arrival[] {
+function arrivalsOf(
+  moves: readonly MeshMove[],
+  step: Step,
+  before: readonly number[],
+  tilted: FromMeshes['tilted'],
+): readonly Arrival[] {
   const put = moves.filter(({ role }) => role === 'put')
   const there = new Set([...before, ...put.flatMap(({ bodies }) => bodies)])
   const fasteners = moves
@@ -153,17 +159,14 @@ function arrivalsOf(moves: readonly MeshMove[], step: Step, before: readonly num
   const alike = [...new Set(fasteners.map(({ from }) => from))]
   const present = new Set(before)
   const parts = put.map((move): Arrival => {
-    const from = present.size > 0 ? pointOf(wayIn(move, step, present, alike)) : null
+    const from = present.size > 0 ? vectorOf(wayIn(move, step, present, alike), tilted) : null
     for (const body of move.bodies) present.add(body)
     return { bodies: move.bodies, from }
   })
-  return [...parts, ...fasteners.map(({ move, from }) => ({ bodies: move.bodies, from: pointOf(from) }))]
-}
-
-function pointOf(direction: Direction): Point {
-  const at = directions.indexOf(direction)
-  const sign = at % 2 === 0 ? 1 : -1
-  return [at >> 1 === 0 ? sign : 0, at >> 1 === 1 ? sign : 0, at >> 1 === 2 ? sign : 0]
+  return [
+    ...parts,
+    ...fasteners.map(({ move, from }) => ({ bodies: move.bodies, from: vectorOf(from, tilted) })),
+  ]
 }
 
 function partOf({ shapes }: Drawn, body: number): PicturePart {
