@@ -1,29 +1,59 @@
 import { msh } from '../diagnostics/catalogue/msh.ts'
+import type { Way } from '../diagnostics/catalogue/way-words.ts'
 import type { Report } from '../diagnostics/message.ts'
-import type { MeshFinding } from '../model/from-meshes.ts'
+import type { FromMeshes, MeshFinding, MoveDirection } from '../model/from-meshes.ts'
 import type { NetworkCheck } from './check.ts'
 
+/** What a number of a direction stands for. */
+type WayOf = (direction: MoveDirection) => Way
+
 type Tell = {
-  readonly [K in MeshFinding['kind']]: (found: MeshFinding & { kind: K }, report: Report) => void
+  readonly [K in MeshFinding['kind']]: (
+    found: MeshFinding & { kind: K },
+    report: Report,
+    wayOf: WayOf,
+  ) => void
+}
+
+/** The same with ways in place of the numbers of directions. */
+function told<T extends { readonly direction: MoveDirection }>(
+  one: T,
+  wayOf: WayOf,
+): Omit<T, 'direction'> & { direction: Way } {
+  return { ...one, direction: wayOf(one.direction) }
 }
 
 const tell: Tell = {
-  'from blocked': (found, report) => report(msh.fromBlocked, found.at, found),
+  'from blocked': (found, report, wayOf) =>
+    report(msh.fromBlocked, found.at, { ...told(found, wayOf), free: found.free.map(wayOf) }),
   'no opening': (found, report) => report(msh.noOpening, found.at, found),
-  'shuts more': (found, report) => report(msh.shutsMore, found.at, found),
-  'cannot leave': (found, report) => report(msh.cannotLeave, found.at, found),
-  'order blocked': (found, report) => report(msh.orderBlocked, found.at, found),
+  'shuts more': (found, report, wayOf) => report(msh.shutsMore, found.at, told(found, wayOf)),
+  'cannot leave': (found, report, wayOf) =>
+    report(msh.cannotLeave, found.at, { ...found, travel: found.travel.map((one) => told(one, wayOf)) }),
+  'order blocked': (found, report, wayOf) =>
+    report(msh.orderBlocked, found.at, { ...found, by: found.by.map((one) => told(one, wayOf)) }),
   'no contact': (found, report) => report(msh.noContact, found.at, found),
   'contact without join': (found, report) => report(msh.contactWithoutJoin, found.at, found),
   overlap: (found, report) => report(msh.overlap, found.at, found),
-  loose: (found, report) => report(msh.loose, found.at, found),
+  loose: (found, report, wayOf) =>
+    report(msh.loose, found.at, { ...found, directions: found.directions.map(wayOf) }),
   count: (found, report) => report(msh.count, found.at, found),
   'tool room': (found, report) => report(msh.toolRoom, found.at, found),
   'far off': (found, report) => report(msh.farOff, found.at, found),
 }
 
+function wayOfIn({ tilted }: FromMeshes): WayOf {
+  return (direction) => {
+    const axis = tilted[(direction >> 1) - 3]
+    const sign = direction % 2 === 0 ? 1 : -1
+    return axis ? [sign * axis[0], sign * axis[1], sign * axis[2]] : direction
+  }
+}
+
 /** MSH10 to MSH21: where what is typed and what the meshes show differ. */
 export const differsFromMeshes: NetworkCheck = ({ meshes }, report) => {
-  for (const found of meshes?.findings ?? [])
-    (tell[found.kind] as (one: MeshFinding, report: Report) => void)(found, report)
+  if (!meshes) return
+  const wayOf = wayOfIn(meshes)
+  for (const found of meshes.findings)
+    (tell[found.kind] as (one: MeshFinding, report: Report, wayOf: WayOf) => void)(found, report, wayOf)
 }

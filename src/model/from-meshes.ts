@@ -1,8 +1,11 @@
 import type { Place } from '../base/place.ts'
 import type { OrderConstraint } from './assembly.ts'
 
-/** Ways a part may move, by number: +x, -x, +y, -y, +z, -z. */
-export type MoveDirection = 0 | 1 | 2 | 3 | 4 | 5
+/** Ways a part may move, by number: +x, -x, +y, -y, +z, -z; from 6 on to and fro along each of `FromMeshes.tilted`. */
+export type MoveDirection = number
+
+/** A direction in space, of length 1. */
+export type TiltedAxis = readonly [x: number, y: number, z: number]
 
 /** One copy of a part that has a mesh. */
 export interface MeshBody {
@@ -19,12 +22,15 @@ export interface MeshStop {
   readonly widthMm: number
 }
 
+/** A way as it is told: one of the six by number, or where it leads. */
+export type ToldWay = MoveDirection | TiltedAxis
+
 /** Where a step comes from by its meshes; an empty list: they leave no straight way, or nothing of it has a mesh. */
 export interface WayOfStep {
   /** Of the copies of what is put, each direction once. */
-  readonly from: readonly MoveDirection[]
+  readonly from: readonly ToldWay[]
   /** Of its fasteners, where it differs. */
-  readonly fastenedFrom: readonly MoveDirection[]
+  readonly fastenedFrom: readonly ToldWay[]
 }
 
 /** By assembly, `''` for the device, and by step: where steps come from that type neither `from` nor `through`. */
@@ -39,6 +45,8 @@ export interface MeshMove {
   readonly bodies: readonly number[]
   /** Bodies of what it goes on or into, where one step puts that: they are there before it, whatever the order. */
   readonly seat: readonly number[]
+  /** Directions off x, y and z that the side typed under `from` may mean as well. */
+  readonly tiltedFrom: readonly MoveDirection[]
   /** By direction of leaving: what stops it with everything in place, the widest first. */
   readonly stops: readonly (readonly MeshStop[])[]
 }
@@ -50,6 +58,8 @@ export interface PlanMeshes {
   /** Bodies that are there from the start. */
   readonly there: readonly number[]
   readonly moves: readonly MeshMove[]
+  /** As in `FromMeshes`. */
+  readonly tilted: readonly TiltedAxis[]
   /** What they ask of the order of its steps. */
   readonly constraints: readonly OrderConstraint[]
   /** Steps that put something of which nothing has a mesh: their place rests on typed facts alone. */
@@ -61,6 +71,8 @@ export interface FromMeshes {
   readonly bodies: readonly MeshBody[]
   /** Cell of the columns that were compared, mm. */
   readonly cellMm: number
+  /** Axes off x, y and z along which parts were tried too, the first those of most parts. */
+  readonly tilted: readonly TiltedAxis[]
   /** Pairs that stop each other, touch or overlap. */
   readonly pairs: number
   /** By assembly; `''` is the device. */
@@ -118,7 +130,7 @@ export type MeshFinding =
       readonly direction: MoveDirection
       readonly widthMm: number
     }
-  /** A part that what is there from the start, or what it is fastened to, keeps in in all six directions. */
+  /** A part that what is there from the start, or what it is fastened to, keeps in in all directions tried. */
   | {
       readonly kind: 'cannot leave'
       readonly at: Place

@@ -1,20 +1,16 @@
-import type { MoveDirection, WayOfStep, WaysOfSteps } from '../model/from-meshes.ts'
+import { wayWords } from '../diagnostics/catalogue/way-words.ts'
+import type { ToldWay, WayOfStep, WaysOfSteps } from '../model/from-meshes.ts'
 import type { ReportWayOfStep } from './report-model.ts'
 
 /** Sides of the device as one stands before it, by direction: they stay what they are when it is turned over. Common practice, no source. */
-const sides: Readonly<Record<MoveDirection, readonly [axis: string, side: string]>> = {
-  0: ['+x', 'right'],
-  1: ['-x', 'left'],
-  2: ['+y', 'rear'],
-  3: ['-y', 'front'],
-  4: ['+z', 'top'],
-  5: ['-z', 'bottom'],
+const sides = ['right', 'left', 'rear', 'front', 'top', 'bottom'] as const
+
+function saySide(way: ToldWay): string {
+  return typeof way === 'number' ? `the ${sides[way]} (${wayWords(way)})` : wayWords(way)
 }
 
-const axisOf = (direction: MoveDirection): string => sides[direction][0]
-
-function saySides(all: readonly MoveDirection[], word: 'from' | 'out at'): string {
-  return `${word} ${all.map((direction) => `the ${sides[direction][1]} (${axisOf(direction)})`).join(' and ')}`
+function saySides(all: readonly ToldWay[], word: 'from' | 'out at'): string {
+  return `${word} ${all.map(saySide).join(' and ')}`
 }
 
 /** Where a step comes from: `from the top (+z), fastened from the bottom (-z), by the meshes`; `null`: nothing to say. */
@@ -43,5 +39,5 @@ export function reportWayIn(
 ): ReportWayOfStep | null {
   const way = ways.get(assembly ?? '')?.get(step)
   if (!way) return null
-  return { from: way.from.map(axisOf), fastenedFrom: way.fastenedFrom.map(axisOf), says: sayWayIn(way)! }
+  return { from: way.from.map(wayWords), fastenedFrom: way.fastenedFrom.map(wayWords), says: sayWayIn(way)! }
 }

@@ -1,6 +1,7 @@
 import { nameList, nearNames } from '../../base/near-names.ts'
 import type { Place } from '../../base/place.ts'
 import { message } from '../message.ts'
+import { type Way, wayWords } from './way-words.ts'
 
 /** Why a 3MF file cannot be used. */
 type AssembledFault =
@@ -37,10 +38,13 @@ function sayFault(p: AssembledFault): string {
   }
 }
 
-/** Words of the six directions, by number. */
-const ways = ['+x', '-x', '+y', '-y', '+z', '-z'] as const
-const way = (direction: number): string => ways[direction] ?? '?'
-const waysList = (directions: readonly number[]): string => nameList(directions.map(way), 'or')
+const way = wayWords
+const waysList = (directions: readonly Way[]): string => nameList(directions.map(way), 'or')
+/** What to type for `from` where other ways are free; a tilted way has no word for it. */
+const freeInstead = (free: readonly Way[]): string =>
+  typeof free[0] === 'number'
+    ? `write \`from: "${way(free[0])}"\`${free.length > 1 ? ` (free are ${waysList(free)})` : ''}`
+    : `take \`from\` out (free ${free.length > 1 ? 'are' : 'is'} ${waysList(free)})`
 /** Things to do, the last after `or`. */
 const nameOr = (all: readonly string[]): string =>
   all.length > 1 ? `${all.slice(0, -1).join(', ')}, or ${all.at(-1)}` : (all[0] ?? '')
@@ -91,10 +95,10 @@ export const msh = {
     step: string
     part: string
     from: string
-    direction: number
+    direction: Way
     by: Blocker
     broughtBy: string | null
-    free: readonly number[]
+    free: readonly Way[]
   }>({
     code: 'MSH10',
     level: 'warning',
@@ -102,9 +106,7 @@ export const msh = {
       `\`${part}\` cannot go in from \`${from}\` (${way(direction)}) in step \`${step}\`: \`${by.part}\` is in the way, ${mm(by.widthMm)} wide`,
     mend: ({ step, free, broughtBy }) =>
       nameOr([
-        ...(free.length > 0
-          ? [`write \`from: "${way(free[0]!)}"\`${free.length > 1 ? ` (free are ${waysList(free)})` : ''}`]
-          : []),
+        ...(free.length === 0 ? [] : [freeInstead(free)]),
         ...(broughtBy === null ? [] : [`put \`${step}\` before \`${broughtBy}\``]),
         'say how much the part `gives`',
       ]),
@@ -115,19 +117,19 @@ export const msh = {
     part: string
     body: string
     opening: string | null
-    direction: number | null
+    direction: Way | null
     widthMm: number
   }>({
     code: 'MSH11',
     level: 'warning',
     says: ({ step, part, body, opening, direction, widthMm }) =>
       direction === null
-        ? `\`${part}\` goes into \`${body}\` in step \`${step}\`, but the meshes show no way out of it in any of six directions`
+        ? `\`${part}\` goes into \`${body}\` in step \`${step}\`, but the meshes show no straight way out of it`
         : `\`${opening}\` is no opening of \`${body}\` for \`${part}\` (step \`${step}\`): \`${body}\` itself is in the way at ${way(direction)}, ${mm(widthMm)} wide`,
     mend: () => 'name the opening that it passes, or correct the mesh or its place',
     why: 'A part leaves a body through an opening where nothing of the body stops it.',
   }),
-  shutsMore: message<{ lid: string; part: string; step: string; direction: number; widthMm: number }>({
+  shutsMore: message<{ lid: string; part: string; step: string; direction: Way; widthMm: number }>({
     code: 'MSH12',
     level: 'warning',
     says: ({ lid, part, step, direction, widthMm }) =>
@@ -138,7 +140,7 @@ export const msh = {
   cannotLeave: message<{
     step: string
     part: string
-    travel: readonly { direction: number; mm: number | null; by: string | null }[]
+    travel: readonly { direction: Way; mm: number | null; by: string | null }[]
     together: readonly string[]
   }>({
     code: 'MSH13',
@@ -154,12 +156,12 @@ export const msh = {
       together.length > 0
         ? `fit it together with ${nameList(together, 'and')} beforehand, as a part of kind assembly; or say \`from\` and how much it \`gives\`; or it is tilted in`
         : 'say `from` and how much it `gives` where it bends; where it is tilted or turned in, leave this as it is; else correct the mesh or its place',
-    why: 'Straight moves along the six directions are tried. The order of this step rests on what is typed.',
+    why: 'Straight moves are tried, along the axes of the device and of tilted parts. The order of this step rests on what is typed.',
   }),
   orderBlocked: message<{
     step: string
     part: string
-    by: readonly { part: string; step: string; direction: number; widthMm: number }[]
+    by: readonly { part: string; step: string; direction: Way; widthMm: number }[]
   }>({
     code: 'MSH14',
     level: 'warning',
@@ -203,7 +205,7 @@ export const msh = {
         : 'correct size or place, or say how they are joined (press, thread)',
     why: 'Threads and press fits overlap by less than a millimetre as drawn. Anything else cannot be put together.',
   }),
-  loose: message<{ step: string; part: string; directions: readonly number[] }>({
+  loose: message<{ step: string; part: string; directions: readonly Way[] }>({
     code: 'MSH18',
     level: 'warning',
     says: ({ step, part, directions }) =>

@@ -2,8 +2,10 @@ import type { Point } from '../mesh.ts'
 import { type Columns, columnsOf } from './columns.ts'
 import { type Lattice, latticeOver, roomForCrossings } from './crossings.ts'
 import { type Axis, axes, axisOf, type Direction, goesUp } from './directions.ts'
+import { seenAlong, seenBack } from './seen-along.ts'
 import type { Solid } from './solid.ts'
 import { contactMm } from './sweep-pair.ts'
+import type { Vector } from './vector.ts'
 
 /** Where a body rests on others when it has come in. */
 export interface ContactSpots {
@@ -24,15 +26,19 @@ const leastMm2 = 0.2
 /**
  * Where a body that leaves in a direction rests on others with the faces that look the other way: of several levels
  * the largest. Its first point is the middle of the seat, also where a hole or shank is there; where the body is flat
- * over a hollow, points of the rim. `null`: it rests nowhere.
+ * over a hollow, points of the rim. `null`: it rests nowhere. `tilted`: the axes beside x, y and z.
  * Cost: O(triangles + cells).
  */
 export function contactSpots(
-  body: readonly Solid[],
-  others: readonly Solid[],
+  parts: readonly Solid[],
+  around: readonly Solid[],
   leaving: Direction,
+  tilted: readonly Vector[] = [],
 ): ContactSpots | null {
-  const lattice = footprint(body, axisOf(leaving))
+  const axis = axisOf(leaving)
+  const seen = (solids: readonly Solid[]) => solids.map((solid) => seenAlong(solid, axis, tilted).solid)
+  const [body, others] = [seen(parts), seen(around)]
+  const lattice = footprint(body, axis < axes.length ? (axis as Axis) : 2)
   const up = goesUp(leaving)
   const room = roomForCrossings()
   const own = body.map((solid) => columnsOf(solid, lattice, room))
@@ -44,7 +50,9 @@ export function contactSpots(
   if (met.length * lattice.cellMm ** 2 < leastMm2) return null
   const level = mainLevel(met.map(({ at }) => at))
   const seat = met.filter(({ at }) => Math.abs(at - level) <= levelMm)
-  return { points: pointsOf(seat, own, { lattice, level, up }), on: mostMet(seat) }
+  const [first, ...rest] = pointsOf(seat, own, { lattice, level, up })
+  const back = (spot: Point): Point => seenBack(spot, axis, tilted)
+  return { points: [back(first), ...rest.map(back)], on: mostMet(seat) }
 }
 
 /** A cell in which a body rests on another: how high. */

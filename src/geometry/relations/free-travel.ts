@@ -2,6 +2,7 @@ import { type Columns, columnsOf } from './columns.ts'
 import { latticeOver, roomForCrossings } from './crossings.ts'
 import { axisOf, type Direction, goesUp } from './directions.ts'
 import { pairOf, type Relations } from './relate-solids.ts'
+import { type Seen, seenAlong } from './seen-along.ts'
 import type { Solid } from './solid.ts'
 import { depthToleranceMm } from './sweep-pair.ts'
 import { widestDisc } from './widest-disc.ts'
@@ -32,20 +33,23 @@ export function freeTravel(
     const pair = pairOf(relations, mover, by)
     const width = pair ? (pair.a === mover ? pair.aMm : pair.bMm)[direction]! : 0
     if (!pair || width <= pair.giveMm) continue
-    const mm = travelOf(solids[mover]!, solids[by]!, direction, pair.giveMm, relations.cellMm)
-    if (mm !== null && (first === null || mm < first.mm)) first = { by, mm }
+    const [mine, theirs] = [mover, by].map((part) =>
+      seenAlong(solids[part]!, axisOf(direction), relations.tilted),
+    ) as [Seen, Seen]
+    const mm = travelOf(mine, theirs, goesUp(direction), pair.giveMm, relations.cellMm)
+    if (first === null || mm < first.mm) first = { by, mm }
   }
   return first
 }
 
+/** How far a part that is known to be stopped moves; 0 where the stop is too narrow to be seen on these cells. */
 function travelOf(
-  mover: Solid,
-  still: Solid,
-  direction: Direction,
+  { solid: mover, axis }: Seen,
+  { solid: still }: Seen,
+  up: boolean,
   giveMm: number,
   cellMm: number,
-): number | null {
-  const axis = axisOf(direction)
+): number {
   const [u, v] = [(axis + 1) % 3, (axis + 2) % 3] as [0 | 1 | 2, 0 | 1 | 2]
   const edge = (pick: 'low' | 'high', k: 0 | 1 | 2) =>
     pick === 'low' ? Math.max(mover.low[k], still.low[k]) : Math.min(mover.high[k], still.high[k])
@@ -58,18 +62,20 @@ function travelOf(
   const room = roomForCrossings()
   const [a, b] = [columnsOf(mover, lattice, room), columnsOf(still, lattice, room)]
   const gaps = Float64Array.from({ length: lattice.columns * lattice.rows }, (_, cell) =>
-    gapAt(stretches(a, cell), stretches(b, cell), goesUp(direction)),
+    gapAt(stretches(a, cell), stretches(b, cell), up),
   )
-  const stopsAt = (mm: number): boolean => {
+  const widthAt = (mm: number): number => {
     const near = Uint8Array.from(gaps, (gap) => (gap <= mm ? 1 : 0))
-    return (widestDisc(lattice, near, 1)?.widthMm ?? 0) > giveMm
+    return widestDisc(lattice, near, 1)?.widthMm ?? 0
   }
   const finite = [...new Set(gaps)].filter(Number.isFinite).sort((one, other) => one - other)
   let [low, high] = [0, finite.length - 1]
-  if (high < 0 || !stopsAt(finite[high]!)) return null
+  if (high < 0) return 0
+  // On these cells the stop may look a little narrower than it is.
+  const enough = Math.min(giveMm, widthAt(finite[high]!) - 1e-9)
   while (low < high) {
     const middle = (low + high) >> 1
-    if (stopsAt(finite[middle]!)) high = middle
+    if (widthAt(finite[middle]!) > enough) high = middle
     else low = middle + 1
   }
   return Math.max(0, finite[low]!)

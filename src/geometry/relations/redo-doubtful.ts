@@ -1,7 +1,7 @@
 import { columnsOf } from './columns.ts'
 import { type Crossings, latticeOver } from './crossings.ts'
-import { type Axis, axes, directionAlong } from './directions.ts'
-import type { Solid } from './solid.ts'
+import { type Axis, directionAlong } from './directions.ts'
+import type { Seen } from './seen-along.ts'
 import { bits, type SweptPair, sweepPair } from './sweep-pair.ts'
 import { type Widest, widestDisc } from './widest-disc.ts'
 
@@ -16,6 +16,9 @@ export interface Gathering {
   readonly overlaps: (Widest | null | undefined)[]
 }
 
+/** A part, by number, as seen along an axis of the device. */
+type SeenOf = (part: number, axis: number) => Seen
+
 /** Cells of one window that is looked at again: as a rule, and where it would else not be twice as fine. */
 const usualCells = 500_000
 const mostCells = 4_000_000
@@ -26,7 +29,7 @@ const leastGain = 1.5
 
 /** Looks again, on a finer lattice, at collisions of a pair between half and twice what it gives. */
 export function redoDoubtful(
-  solids: readonly Solid[],
+  seenOf: SeenOf,
   pair: Gathering,
   giveMm: number,
   cellMm: number,
@@ -34,7 +37,7 @@ export function redoDoubtful(
 ): void {
   const doubtful = (one: Widest | null | undefined) =>
     one && one.widthMm >= giveMm / 2 && one.widthMm <= 2 * giveMm ? one : null
-  for (const axis of axes) {
+  for (let axis = 0; 2 * axis < pair.found.length; axis++) {
     const [up, down] = [directionAlong(axis, true), directionAlong(axis, false)]
     const asked = [
       { of: pair.found, direction: up, bit: bits.aUp },
@@ -47,7 +50,7 @@ export function redoDoubtful(
     })
     if (asked.length === 0) continue
     const rectangles = asked.map(({ found }) => found)
-    const swept = sweptFiner(solids, pair, { axis, rectangles, cellMm }, room)
+    const swept = sweptFiner(seenOf, pair, { axis, rectangles, cellMm }, room)
     if (!swept) continue
     for (const { of, direction, bit } of asked) of[direction] = widestDisc(swept.lattice, swept.cells, bit)
   }
@@ -55,14 +58,12 @@ export function redoDoubtful(
 
 /** How widely a pair overlaps, in mm: the least over the axes it is seen along, looked at finer where that is below `mostMm`. */
 export function overlapOf(
-  solids: readonly Solid[],
+  seenOf: SeenOf,
   { overlaps, ...pair }: Gathering,
   { mostMm, cellMm }: { readonly mostMm: number; readonly cellMm: number },
   room: Crossings,
 ): number {
-  const seen = axes.flatMap((axis) =>
-    overlaps[axis] === undefined ? [] : [{ axis, found: overlaps[axis]! }],
-  )
+  const seen = [...overlaps].flatMap((found, axis) => (found === undefined ? [] : [{ axis, found: found! }]))
   if (seen.length === 0 || seen.some(({ found }) => found === null)) return 0
   const least = (widths: readonly number[]): number => widths.reduce((one, other) => Math.min(one, other))
   const coarse = least(seen.map(({ found }) => found.widthMm))
@@ -70,7 +71,7 @@ export function overlapOf(
   return least(
     seen.map(({ axis, found }) => {
       if (found.widthMm >= mostMm + 2 * cellMm) return found.widthMm
-      const swept = sweptFiner(solids, pair, { axis, rectangles: [found], cellMm }, room)
+      const swept = sweptFiner(seenOf, pair, { axis, rectangles: [found], cellMm }, room)
       return swept ? (widestDisc(swept.lattice, swept.cells, bits.overlap)?.widthMm ?? 0) : found.widthMm
     }),
   )
@@ -78,25 +79,26 @@ export function overlapOf(
 
 /** What was found along an axis, by its rectangles on the coarse lattice. */
 interface Window {
-  readonly axis: Axis
+  readonly axis: number
   readonly rectangles: readonly Widest[]
   readonly cellMm: number
 }
 
 /** A pair swept again where something was found; `null` where that is too large to be seen much finer. */
 function sweptFiner(
-  solids: readonly Solid[],
+  seenOf: SeenOf,
   { a, b }: Pick<Gathering, 'a' | 'b'>,
   { axis, rectangles, cellMm }: Window,
   room: Crossings,
 ): SweptPair | null {
-  const window = around(solids[a]!, solids[b]!, axis, rectangles, cellMm)
+  const [one, other] = [seenOf(a, axis), seenOf(b, axis)]
+  const window = around(one, other, rectangles, cellMm)
   if (!window) return null
-  return sweepPair(columnsOf(solids[a]!, window, room), columnsOf(solids[b]!, window, room))
+  return sweepPair(columnsOf(one.solid, window, room), columnsOf(other.solid, window, room))
 }
 
 /** The finer lattice over what was found, a cell wider all round; `null` where it is too large to be much finer. */
-function around(a: Solid, b: Solid, axis: Axis, found: readonly Widest[], cellMm: number) {
+function around({ solid: a, axis }: Seen, { solid: b }: Seen, found: readonly Widest[], cellMm: number) {
   const [u, v] = [((axis + 1) % 3) as Axis, ((axis + 2) % 3) as Axis]
   // Rectangles of the coarse sweep count from the first cell that both parts share.
   const left = Math.max(Math.floor(a.low[u] / cellMm), Math.floor(b.low[u] / cellMm))

@@ -17,7 +17,7 @@ export function apartWays(problem: ApartProblem, undo: readonly number[]): Reado
       const along = ids.flatMap((_, other) => (comesAlong(other, step) ? [other] : []))
       for (const one of [step, ...along])
         for (const { bodies } of movesOf(one)) for (const body of bodies) present.delete(body)
-      const way = wayOfStep(plan.steps[step]!, movesOf(step), present)
+      const way = wayOfStep(plan.steps[step]!, movesOf(step), { there: present, tilted: meshes.tilted })
       return way ? [[step, way] as const] : []
     }),
   )

@@ -56,5 +56,5 @@ function same(possible: readonly (readonly Direction[])[]): Direction | null {
 export function sideText({ id, from }: Step, { only, counted }: MeshSides): string | null {
   if (!counted) return from
   const side = sideOf(from) ?? only.get(id) ?? null
-  return side === null ? from : directionNames[side]
+  return side === null ? from : (directionNames[side] ?? `direction ${side}`)
 }

@@ -1,6 +1,6 @@
-import { directions } from '../../geometry/relations/directions.ts'
 import type { JoiningMethod, Step } from '../../model/assembly.ts'
 import type { MeshFinding, MeshMove } from '../../model/from-meshes.ts'
+import { freeWays } from './free-ways.ts'
 import { type Look, oncePerPart } from './look.ts'
 
 /** Joins without contact, contacts without join, overlaps that no join explains, and parts that nothing holds. */
@@ -115,7 +115,7 @@ function holds(look: Look, step: Step): boolean {
 function loose(look: Look, move: MeshMove): readonly MeshFinding[] {
   const step = look.stepOf(move)
   if (move.role !== 'put' || holds(look, step)) return []
-  const free = directions.filter((direction) => move.stops[direction]!.length === 0)
+  const free = freeWays(move.stops, (stops) => stops.length === 0)
   const heldByOther = look.moves.some(
     (other) =>
       other.role === 'put' &&

@@ -1,18 +1,29 @@
-import { type Direction, directions } from '../../geometry/relations/directions.ts'
+import { axesWith, type Direction, directionAlong } from '../../geometry/relations/directions.ts'
 import { type Relations, stopWidth } from '../../geometry/relations/relate-solids.ts'
 import type { MeshMove, MeshStop } from '../../model/from-meshes.ts'
 import type { LaidPlan, Load } from './lay-out-bodies.ts'
-import { sideOf } from './side-of.ts'
+import { sideOf, tiltedTo } from './side-of.ts'
 
 /** What goes in as one in each step of an assembly, and what stops it by direction with everything in place. */
 export function movesOf(laid: LaidPlan, relations: Relations): readonly MeshMove[] {
   const { loads, there } = laid
+  const directions = axesWith(relations.tilted).flatMap((axis) => [
+    directionAlong(axis, true),
+    directionAlong(axis, false),
+  ])
   const present = [...there, ...loads.flatMap(({ bodies }) => bodies)]
   return loads.map((load) => {
     const others = present.filter((body) => !load.bodies.includes(body))
     const { step, part, role, bodies } = load
-    const stops = directions.map((direction) => stopsOf(load, others, relations, direction))
-    return { step: step.id, part, role, bodies, seat: seatOf(laid, load), stops }
+    const side = role === 'put' ? sideOf(step.from) : null
+    const tiltedFrom = side === null ? [] : tiltedTo(side, relations.tilted)
+    const stops = directions.map((direction) =>
+      stopsOf(load, others, relations, {
+        direction,
+        typed: direction === side || tiltedFrom.includes(direction),
+      }),
+    )
+    return { step: step.id, part, role, bodies, seat: seatOf(laid, load), tiltedFrom, stops }
   })
 }
 
@@ -31,11 +42,11 @@ function stopsOf(
   load: Load,
   others: readonly number[],
   relations: Relations,
-  direction: Direction,
+  { direction, typed }: { readonly direction: Direction; readonly typed: boolean },
 ): readonly MeshStop[] {
-  const { step, role, bodies } = load
+  const { step, bodies } = load
   // What bends on its way in passes what stops it no wider than that, in the direction that is typed.
-  const bends = role === 'put' && sideOf(step.from) === direction ? (step.gives?.value.valueOf() ?? 0) : 0
+  const bends = typed ? (step.gives?.value.valueOf() ?? 0) : 0
   return others
     .map((body) => ({
       body,

@@ -1,4 +1,14 @@
-import { type Direction, directionNames, directions } from '../../geometry/relations/directions.ts'
+import {
+  axesWith,
+  axisOf,
+  type Direction,
+  directionAlong,
+  directionNames,
+  directions,
+  goesUp,
+  vectorOf,
+} from '../../geometry/relations/directions.ts'
+import type { Vector } from '../../geometry/relations/vector.ts'
 
 /**
  * The direction that words for a side mean; `null`: none that is known. Sides as one stands before the device: front
@@ -26,4 +36,19 @@ export function sideOf(text: string | null): Direction | null {
   const word = text.trim().toLowerCase()
   const axis = directions.find((direction) => directionNames[direction] === word)
   return axis ?? (Object.hasOwn(sides, word) ? sides[word]! : null)
+}
+
+/** How near to its largest part another is as large: 45 degrees are on both sides. */
+const asLarge = 0.99
+
+/** The directions off the axes that lead to one of the six sides: nearer to it than to any other, or as near. */
+export function tiltedTo(side: Direction, tilted: readonly Vector[]): readonly Direction[] {
+  return axesWith(tilted)
+    .slice(axesWith([]).length)
+    .flatMap((axis) => [directionAlong(axis, true), directionAlong(axis, false)])
+    .filter((direction) => {
+      const way = vectorOf(direction, tilted)
+      const along = (goesUp(side) ? 1 : -1) * way[axisOf(side)]!
+      return along >= asLarge * Math.max(...way.map(Math.abs))
+    })
 }

@@ -43,6 +43,7 @@ function planMeshes(laid: LaidPlan, relations: Relations, volumes: readonly numb
     of: laid.plan.of,
     there: laid.there,
     moves,
+    tilted: relations.tilted,
     constraints: compileMoves(laid, moves, relations, base?.step.id ?? null),
     typedAlone: laid.plan.steps.filter(({ id, put }) => put && !known.has(id)).map(({ id }) => id),
   }

@@ -1,6 +1,7 @@
 import { columnsOf } from '../../geometry/relations/columns.ts'
 import { latticeOver, roomForCrossings } from '../../geometry/relations/crossings.ts'
-import { type Axis, axes, axisOf, type Direction, goesUp } from '../../geometry/relations/directions.ts'
+import { axes, axesWith, axisOf, type Direction, goesUp } from '../../geometry/relations/directions.ts'
+import { type Seen, seenAlong } from '../../geometry/relations/seen-along.ts'
 import { type Solid, solidOf } from '../../geometry/relations/solid.ts'
 import { bits, sweepPair } from '../../geometry/relations/sweep-pair.ts'
 import { widestDisc } from '../../geometry/relations/widest-disc.ts'
@@ -35,18 +36,18 @@ function shaftOf(step: Step, tools: ReadonlyMap<string, Tool>): Shaft {
 
 function noRoom(look: Look, tools: ReadonlyMap<string, Tool>, move: MeshMove): readonly MeshFinding[] {
   const step = look.stepOf(move)
-  const solid = look.studied.solids[move.bodies[0]!]!
   const direction =
-    move.role === 'fastener' && step.method === 'screw' && step.tool ? headSide(look, move, solid) : null
+    move.role === 'fastener' && step.method === 'screw' && step.tool ? headSide(look, move) : null
   if (direction === null) return []
   const shaft = shaftOf(step, tools)
-  const room = driver(solid, direction, shaft)
+  const room = driver(seenBy(look, move.bodies[0]!, axisOf(direction)), goesUp(direction), shaft)
   const there = look.stopsThen(move, direction)
-  const near = everyone(look).filter(
+  const by = everyone(look).filter(
     (body) =>
-      !move.bodies.includes(body) && isThen(look, move, body) && boxesMeet(room, look.studied.solids[body]!),
+      !move.bodies.includes(body) &&
+      isThen(look, move, body) &&
+      reachesInto(room, seenBy(look, body, axisOf(direction))),
   )
-  const by = near.filter((body) => reachesInto(room, look.studied.solids[body]!, axisOf(direction)))
   if (by.length === 0 || there.length > 0) return []
   const parts = [...new Set(by.map(look.partOf))]
   return [{ kind: 'tool room', at: step.at, step: step.id, part: move.part, by: parts, ...shaft }]
@@ -57,9 +58,15 @@ const everyone = ({ laid, moves }: Look): readonly number[] => [
   ...moves.flatMap(({ bodies }) => bodies),
 ]
 
-/** Whether a body reaches into the room of the driver, looked at along its axis. */
-function reachesInto(room: Solid, body: Solid, axis: Axis): boolean {
-  const [u, v] = [(axis + 1) % 3, (axis + 2) % 3] as [Axis, Axis]
+/** A body as seen along an axis of the device. */
+function seenBy({ studied: { solids, relations } }: Look, body: number, axis: number): Seen {
+  return seenAlong(solids[body]!, axis, relations.tilted)
+}
+
+/** Whether a body reaches into the room of the driver, both seen along its axis. */
+function reachesInto(room: Solid, { solid: body, axis }: Seen): boolean {
+  if (!boxesMeet(room, body)) return false
+  const [u, v] = [(axis + 1) % 3, (axis + 2) % 3] as [0 | 1 | 2, 0 | 1 | 2]
   const lattice = latticeOver(axis, cellMm, [room.low[u], room.low[v]], [room.high[u], room.high[v]])
   const crossings = roomForCrossings()
   const swept = sweepPair(columnsOf(room, lattice, crossings), columnsOf(body, lattice, crossings))
@@ -77,21 +84,25 @@ function isThen(look: Look, move: MeshMove, body: number): boolean {
 }
 
 /** The side of the head: along the axis about which the fastener is round, where it can leave. */
-function headSide(look: Look, move: MeshMove, { low, high }: Solid): Direction | null {
-  const size = axes.map((axis) => high[axis] - low[axis])
-  const round = axes.filter(
-    (axis) => Math.abs(size[(axis + 1) % 3]! - size[(axis + 2) % 3]!) < 0.05 * Math.max(...size),
-  )
+function headSide(look: Look, move: MeshMove): Direction | null {
+  const { tilted } = look.studied.relations
+  const round = axesWith(tilted).filter((axis) => looksRound(seenBy(look, move.bodies[0]!, axis)))
   const open = look.waysOf(move).filter(({ direction }) => round.includes(axisOf(direction)))
-  return round.length === 1 && open.length === 1 ? open[0]!.direction : null
+  // A tilted one may look round about other axes too: there it cannot leave.
+  const isClear = round.length === 1 || tilted.length > 0
+  return isClear && open.length === 1 ? open[0]!.direction : null
 }
 
-/** The room of a driver on the head: a cylinder along the direction, in 24 facets. */
-function driver({ low, high }: Solid, direction: Direction, { radiusMm, reachMm }: Shaft): Solid {
-  const axis = axisOf(direction)
+function looksRound({ solid: { low, high }, axis }: Seen): boolean {
+  const size = axes.map((one) => high[one] - low[one])
+  return Math.abs(size[(axis + 1) % 3]! - size[(axis + 2) % 3]!) < 0.05 * Math.max(...size)
+}
+
+/** The room of a driver on the head: a cylinder along the axis the fastener is seen along, in 24 facets. */
+function driver({ solid: { low, high }, axis }: Seen, up: boolean, { radiusMm, reachMm }: Shaft): Solid {
   const [u, v] = [(axis + 1) % 3, (axis + 2) % 3] as [0 | 1 | 2, 0 | 1 | 2]
   const middle = [(low[u] + high[u]) / 2, (low[v] + high[v]) / 2] as const
-  const [from, to] = goesUp(direction) ? [high[axis], high[axis] + reachMm] : [low[axis] - reachMm, low[axis]]
+  const [from, to] = up ? [high[axis], high[axis] + reachMm] : [low[axis] - reachMm, low[axis]]
   const facets = 24
   const corners = new Float32Array(9 * 4 * facets)
   let o = 0

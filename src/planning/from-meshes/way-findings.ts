@@ -2,8 +2,9 @@ import { directions } from '../../geometry/relations/directions.ts'
 import { freeTravel } from '../../geometry/relations/free-travel.ts'
 import { stopWidth } from '../../geometry/relations/relate-solids.ts'
 import type { MeshFinding, MeshMove, MoveDirection, Travel } from '../../model/from-meshes.ts'
+import { freeWays } from './free-ways.ts'
 import { type Look, oncePerPart } from './look.ts'
-import { sideOf } from './side-of.ts'
+import { sideOf, tiltedTo } from './side-of.ts'
 
 /** Ways in that are blocked: the direction typed, the opening typed, or every way there is. */
 export function wayFindings(look: Look): readonly MeshFinding[] {
@@ -17,15 +18,29 @@ export function wayFindings(look: Look): readonly MeshFinding[] {
 
 const isStuck = (look: Look, move: MeshMove): boolean => look.waysOf(move).length === 0
 
+/** All directions that were tried. */
+const tried = ({ stops }: MeshMove): readonly MoveDirection[] => stops.map((_, direction) => direction)
+
 const freeThen = (look: Look, move: MeshMove): readonly MoveDirection[] =>
-  directions.filter((direction) => look.stopsThen(move, direction).length === 0)
+  freeWays(move.stops, (_, direction) => look.stopsThen(move, direction).length === 0)
 
 function cannotLeave(look: Look, move: MeshMove): readonly MeshFinding[] {
   if (!isStuck(look, move)) return []
   const { at } = look.stepOf(move)
-  const travel = directions.map((direction) => travelOf(look, move, direction))
+  const travel = asTold(tried(move).map((direction) => travelOf(look, move, direction)))
   const together = companions(look, move)
   return [{ kind: 'cannot leave', at, step: move.step, part: move.part, travel, together }]
+}
+
+/** Along x, y and z, and of the tilted ways the one in which it comes furthest. */
+function asTold(travel: readonly Travel[]): readonly Travel[] {
+  const [straight, tilted] = [travel.slice(0, directions.length), travel.slice(directions.length)]
+  const far = ({ mm }: Travel): number => mm ?? Infinity
+  const furthest = tilted.reduce<Travel | null>(
+    (best, one) => (best && far(best) >= far(one) ? best : one),
+    null,
+  )
+  return furthest ? [...straight, furthest] : straight
 }
 
 function travelOf(look: Look, move: MeshMove, direction: MoveDirection): Travel {
@@ -41,7 +56,7 @@ function travelOf(look: Look, move: MeshMove, direction: MoveDirection): Travel 
 
 /** Parts that could go in with it as one: the fewest that stop it and each other in one direction, nothing else. */
 function companions(look: Look, move: MeshMove): readonly string[] {
-  const groups = directions.flatMap((direction) => {
+  const groups = tried(move).flatMap((direction) => {
     const group = new Set([move])
     for (const one of group) {
       for (const { body } of one.stops[direction]!) {
@@ -63,6 +78,7 @@ function fromBlocked(look: Look, move: MeshMove): readonly MeshFinding[] {
   const { from, at } = look.stepOf(move)
   const direction = move.role === 'put' ? sideOf(from) : null
   if (direction === null || isStuck(look, move)) return []
+  if (move.tiltedFrom.some((tilted) => look.stopsThen(move, tilted).length === 0)) return []
   const [widest] = look.stopsThen(move, direction)
   if (!widest) return []
   const by = { part: look.partOf(widest.body), widthMm: widest.widthMm }
@@ -103,16 +119,18 @@ function noOpening(look: Look, move: MeshMove): readonly MeshFinding[] {
     body: into.body,
   } as const
   if (direction !== null) {
-    const widthMm = widthAt(direction)
+    const near = tiltedTo(direction, look.studied.relations.tilted)
+    const widthMm = Math.min(...[direction, ...near].map(widthAt))
     return widthMm > 0 ? [{ ...common, opening: into.through, direction, widthMm }] : []
   }
-  if (directions.some((one) => widthAt(one) === 0)) return []
-  return [{ ...common, opening: null, direction: null, widthMm: Math.min(...directions.map(widthAt)) }]
+  const widths = tried(move).map(widthAt)
+  if (widths.includes(0)) return []
+  return [{ ...common, opening: null, direction: null, widthMm: Math.min(...widths) }]
 }
 
 function orderBlocked(look: Look, move: MeshMove): readonly MeshFinding[] {
   if (isStuck(look, move) || freeThen(look, move).length > 0) return []
-  const by = directions.flatMap((direction) => {
+  const by = tried(move).flatMap((direction) => {
     const stops = look.stopsThen(move, direction)
     // A direction that is stopped for good tells nothing of the order.
     const placed = stops.map((stop) => ({ ...stop, bringer: look.bringerOf(stop.body) }))

@@ -1,4 +1,4 @@
-import { type Direction, directions, opposite } from '../../geometry/relations/directions.ts'
+import { type Direction, opposite } from '../../geometry/relations/directions.ts'
 import type { Step } from '../../model/assembly.ts'
 import type { MeshMove } from '../../model/from-meshes.ts'
 import { sideOf } from './side-of.ts'
@@ -9,7 +9,7 @@ const usualOrder: readonly Direction[] = [4, 3, 0, 1, 2, 5]
 /**
  * The direction that something comes in from, past what is there by then: as typed where that is free; else as what
  * fastens it, where that is free; else a free one that leads against what it ends at, from above first; where none is
- * free, the least blocked one.
+ * free, the least blocked one. Directions off x, y and z come last.
  */
 export function wayIn(
   move: MeshMove,
@@ -17,19 +17,16 @@ export function wayIn(
   present: ReadonlySet<number>,
   fastened: readonly Direction[] = [],
 ): Direction {
-  const widths = directions.map((direction) =>
-    move.stops[direction]!.reduce(
-      (most, { body, widthMm }) => (present.has(body) ? Math.max(most, widthMm) : most),
-      0,
-    ),
+  const widths = move.stops.map((stops) =>
+    stops.reduce((most, { body, widthMm }) => (present.has(body) ? Math.max(most, widthMm) : most), 0),
   )
   const typed = move.role === 'put' ? sideOf(step.from) : null
-  const wanted = [...(typed === null ? [] : [typed]), ...fastened].find(
+  const wanted = [...(typed === null ? [] : [typed]), ...move.tiltedFrom, ...fastened].find(
     (direction) => widths[direction] === 0,
   )
   if (wanted !== undefined) return wanted
   const least = Math.min(...widths)
-  const inOrder = new Set([...usualOrder, ...directions])
-  const open = [...inOrder].filter((direction) => widths[direction] === least)
+  const tilted = widths.flatMap((_, direction) => (usualOrder.includes(direction) ? [] : [direction]))
+  const open = [...usualOrder, ...tilted].filter((direction) => widths[direction] === least)
   return open.find((direction) => widths[opposite(direction)]! > 0) ?? open[0]!
 }

@@ -1,3 +1,4 @@
+import { axes, axisOf, vectorOf } from '../../geometry/relations/directions.ts'
 import type { AssemblyOrder, AssemblyPlan, Step } from '../../model/assembly.ts'
 import { assemblyPlans } from '../../model/assembly-plans.ts'
 import type {
@@ -5,6 +6,7 @@ import type {
   MeshMove,
   MoveDirection,
   PlanMeshes,
+  ToldWay,
   WayOfStep,
   WaysOfSteps,
 } from '../../model/from-meshes.ts'
@@ -29,14 +31,14 @@ export function waysOfSteps(
 function waysInOrder(
   plan: AssemblyPlan,
   order: readonly string[],
-  { there, moves }: PlanMeshes,
+  { there, moves, tilted }: PlanMeshes,
 ): ReadonlyMap<string, WayOfStep> {
   const steps = new Map(plan.steps.map((step) => [step.id, step]))
   const present = new Set(there)
   const ways = new Map<string, WayOfStep>()
   for (const id of order) {
     const own = moves.filter((move) => move.step === id)
-    const way = wayOfStep(steps.get(id)!, own, present)
+    const way = wayOfStep(steps.get(id)!, own, { there: present, tilted })
     if (way) ways.set(id, way)
     for (const { bodies } of own) for (const body of bodies) present.add(body)
   }
@@ -50,7 +52,7 @@ function waysInOrder(
 export function wayOfStep(
   step: Step,
   own: readonly MeshMove[],
-  there: ReadonlySet<number>,
+  { there, tilted }: { readonly there: ReadonlySet<number>; readonly tilted: PlanMeshes['tilted'] },
 ): WayOfStep | null {
   if (step.from !== null || step.into?.through != null || there.size === 0) return null
   const put = own.filter(({ role }) => role === 'put')
@@ -59,7 +61,10 @@ export function wayOfStep(
   const fastened = freeWays(screws, step, withPut)
   const from = freeWays(put, step, there, fastened)
   const fastenedFrom = fastened.filter((direction) => !from.includes(direction))
-  return from.length + fastenedFrom.length > 0 ? { from, fastenedFrom } : null
+  if (from.length + fastenedFrom.length === 0) return null
+  const told = (direction: MoveDirection): ToldWay =>
+    axisOf(direction) < axes.length ? direction : vectorOf(direction, tilted)
+  return { from: from.map(told), fastenedFrom: fastenedFrom.map(told) }
 }
 
 /** Each direction once; none where one of the moves finds no free one. */

@@ -1,4 +1,4 @@
-import { type Direction, directions } from '../../geometry/relations/directions.ts'
+import type { Direction } from '../../geometry/relations/directions.ts'
 import type { MeshMove } from '../../model/from-meshes.ts'
 import type { LaidPlan } from './lay-out-bodies.ts'
 import { sideOf } from './side-of.ts'
@@ -18,16 +18,16 @@ export function bringers(moves: readonly MeshMove[]): ReadonlyMap<number, MeshMo
 /**
  * The directions in which a move is not stopped for good: by what is there from the start, by what
  * it goes on or into, or, for a fastener, by what its own step puts. Copies that go in by one step do not stop each other, nor does a fastener the part it fastens.
- * Where the direction is typed and not stopped for good, that one alone.
+ * Where the direction is typed and not stopped for good, that one alone; else tilted ones on that side.
  */
 export function waysOpen(
   { plan, there }: Pick<LaidPlan, 'plan' | 'there'>,
   move: MeshMove,
   by: ReadonlyMap<number, MeshMove>,
 ): readonly OpenWay[] {
-  const open = directions.flatMap((direction): readonly OpenWay[] => {
+  const open = move.stops.flatMap((stops, direction): readonly OpenWay[] => {
     const steps = new Set<string>()
-    for (const { body } of move.stops[direction]!) {
+    for (const { body } of stops) {
       const other = by.get(body)
       if (there.includes(body) || move.seat.includes(body) || !other) return []
       if (other.step !== move.step) steps.add(other.step)
@@ -38,5 +38,6 @@ export function waysOpen(
   const step = plan.steps.find(({ id }) => id === move.step)
   const typed = move.role === 'put' ? sideOf(step?.from ?? null) : null
   const asTyped = open.filter(({ direction }) => direction === typed)
-  return asTyped.length > 0 ? asTyped : open
+  const near = open.filter(({ direction }) => move.tiltedFrom.includes(direction))
+  return [asTyped, near].find((ways) => ways.length > 0) ?? open
 }

@@ -20,6 +20,7 @@ export function withFindings(
   return {
     bodies,
     cellMm: relations.cellMm,
+    tilted: relations.tilted,
     pairs: relations.pairs.size,
     plans,
     findings: [

@@ -3,9 +3,8 @@ import type { DrawingFault, DrawnMesh } from '../../geometry/drawing/drawn-mesh.
 import type { PicturePart } from '../../geometry/drawing/picture-part.ts'
 import { type Shape, shapeOf, whyNotDrawn } from '../../geometry/drawing/shape.ts'
 import { axesOf, upright, type View } from '../../geometry/drawing/view.ts'
-import type { Point } from '../../geometry/mesh.ts'
 import { contactSpots } from '../../geometry/relations/contact-spots.ts'
-import { axisOf, type Direction, directions, goesUp } from '../../geometry/relations/directions.ts'
+import { axisOf, type Direction, directions, goesUp, vectorOf } from '../../geometry/relations/directions.ts'
 import { type Solid, solidOf } from '../../geometry/relations/solid.ts'
 import type { AssemblyOrder, AssemblyPlan, Step } from '../../model/assembly.ts'
 import { plansAsBuilt } from '../../model/assembly-plans.ts'
@@ -25,6 +24,7 @@ interface Drawn {
   readonly plan: AssemblyPlan
   readonly order: readonly string[]
   readonly meshes: PlanMeshes
+  readonly tilted: FromMeshes['tilted']
   readonly shapes: readonly Shape[]
   /** The body of a number, for what it rests on. */
   readonly solids: (body: number) => Solid
@@ -62,7 +62,7 @@ export function drawPictures(
   const solids = solidsOf(corners)
   const drawn = plansAsBuilt(project).flatMap((plan): readonly Drawn[] => {
     const [order, own] = [orders.get(plan.of ?? '')?.order, meshes.plans.get(plan.of ?? '')]
-    return order && own ? [{ plan, order, meshes: own, shapes, solids }] : []
+    return order && own ? [{ plan, order, meshes: own, tilted: meshes.tilted, shapes, solids }] : []
   })
   return {
     steps: drawn.flatMap((one) => stepPictures(one, oneScale)),
@@ -135,7 +135,7 @@ const leastTurned = 0.1
 function sidesSeen(view: View): readonly Direction[] {
   const { near } = axesOf(view)
   return directions
-    .map((direction) => ({ direction, turned: near[axisOf(direction)] * (goesUp(direction) ? 1 : -1) }))
+    .map((direction) => ({ direction, turned: near[axisOf(direction)]! * (goesUp(direction) ? 1 : -1) }))
     .filter(({ turned }) => turned > leastTurned)
     .sort((a, b) => b.turned - a.turned)
     .map(({ direction }) => direction)
@@ -218,12 +218,6 @@ function drawable(
   return move.role === 'put' ? sideOf(step.from) : null
 }
 
-function pointOf(direction: Direction): Point {
-  const at = directions.indexOf(direction)
-  const sign = at % 2 === 0 ? 1 : -1
-  return [at >> 1 === 0 ? sign : 0, at >> 1 === 1 ? sign : 0, at >> 1 === 2 ? sign : 0]
-}
-
 function partOf({ shapes }: Drawn, body: number): PicturePart {
   return { shape: shapes[body]!, way: null, goesIn: false }
 }
@@ -233,7 +227,7 @@ function partOf({ shapes }: Drawn, body: number): PicturePart {
  * before it that it rests on.
  */
 function comingParts(
-  { shapes, solids }: Drawn,
+  { shapes, solids, tilted }: Drawn,
   comes: readonly (Arrival & { readonly number?: number })[],
   ground: readonly number[],
   goesIn: boolean,
@@ -244,12 +238,12 @@ function comingParts(
   return comes.flatMap(({ bodies, from, number = null }) => {
     const leader = next
     next += bodies.length
-    const seat = from === null ? null : contactSpots(bodies.map(solids), there.map(solids), from)
+    const seat = from === null ? null : contactSpots(bodies.map(solids), there.map(solids), from, tilted)
     const along = seat ? (numbers.get(there[seat.on]!) ?? null) : null
     for (const body of bodies) numbers.set(body, leader)
     there.push(...bodies)
     return bodies.map((body, i): PicturePart => {
-      const way = from === null ? null : { from: pointOf(from), along, seats: seat?.points ?? [] }
+      const way = from === null ? null : { from: vectorOf(from, tilted), along, seats: seat?.points ?? [] }
       const own = numbered({ shape: shapes[body]!, way, goesIn }, number)
       return i === 0 ? own : { ...own, fixedTo: leader }
     })

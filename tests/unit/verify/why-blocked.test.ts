@@ -16,12 +16,14 @@ const move = (
   role,
   bodies: [body],
   seat: [],
+  tiltedFrom: [],
   stops: Array.from({ length: 6 }, (_, k) => (k === 4 ? up : [0]).map((one) => ({ body: one, widthMm: 3 }))),
 })
 const plan = (...moves: MeshMove[]): PlanMeshes => ({
   of: null,
   there: [0],
   moves,
+  tilted: [],
   constraints: [],
   typedAlone: [],
 })

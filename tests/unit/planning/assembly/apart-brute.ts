@@ -143,10 +143,11 @@ export function randomMeshes({ steps }: AssemblyPlan, random: Random): PlanMeshe
       role: body >= 30 ? 'fastener' : 'put',
       bodies: [body],
       seat: bodies.includes(seat) ? [seat] : [],
+      tiltedFrom: [],
       stops: stops.get(body)!,
     }
   })
-  return { of: null, there: [base], moves, constraints: [], typedAlone: [] }
+  return { of: null, there: [base], moves, tilted: [], constraints: [], typedAlone: [] }
 }
 
 const words: Readonly<Record<string, number>> = { right: 0, left: 1, rear: 2, front: 3, top: 4, bottom: 5 }

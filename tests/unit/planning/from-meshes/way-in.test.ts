@@ -5,9 +5,10 @@ import { wayIn } from '../../../../src/planning/from-meshes/way-in.ts'
 
 const step = (from: string | null): Step => ({ from }) as Step
 
-/** A move that is stopped in some directions: body and width by direction, +x, -x, +y, -y, +z, -z. */
+/** A move that is stopped in some directions: body and width by direction, +x, -x, +y, -y, +z, -z, then tilted ones. */
 function move(
   stops: Readonly<Record<number, readonly (readonly [body: number, widthMm: number])[]>>,
+  tilted: readonly number[] = [],
 ): MeshMove {
   return {
     step: 's',
@@ -15,7 +16,10 @@ function move(
     role: 'put',
     bodies: [9],
     seat: [],
-    stops: [0, 1, 2, 3, 4, 5].map((at) => (stops[at] ?? []).map(([body, widthMm]) => ({ body, widthMm }))),
+    tiltedFrom: [],
+    stops: [0, 1, 2, 3, 4, 5, ...tilted].map((at) =>
+      (stops[at] ?? []).map(([body, widthMm]) => ({ body, widthMm })),
+    ),
   }
 }
 
@@ -62,5 +66,14 @@ describe('the way a part comes in', () => {
 
   it('is from above where nothing says otherwise', () => {
     expect(wayIn(move({}), step(null), new Set([1]))).toBe(4)
+  })
+
+  it('is a tilted one where that alone is free', () => {
+    const bore = move({ ...sides, 4: wall, 5: wall, 7: wall }, [6, 7])
+    expect(wayIn(bore, step(null), new Set([1]))).toBe(6)
+  })
+
+  it('is along an axis where that is as free as a tilted one', () => {
+    expect(wayIn(move({ 5: wall, 7: wall }, [6, 7]), step(null), new Set([1]))).toBe(4)
   })
 })
