@@ -34,6 +34,7 @@ import { reportWayIn } from './say-way.ts'
 import { scheduledSteps } from './scheduled-steps.ts'
 import type { Told } from './sheets.ts'
 import { tasksAbout } from './tasks-about.ts'
+import { whyModel } from './why-model.ts'
 
 /** The report in facts, with the tables of the workbook as plain values. */
 export function buildReport(told: Told, sheets: readonly Sheet[]): ReportModel {
@@ -294,6 +295,7 @@ function assemblyOf(results: Results): readonly ReportAssembly[] {
     if (!order?.order) return []
     const byStep = groupBy(about.assembly(plan.of), ({ subject }) => subject.step!)
     const steps = scheduledSteps(results, plan, order.order, byStep)
+    const why = whyModel(meshes, plan.of)
     return [
       {
         of: plan.of,
@@ -308,7 +310,7 @@ function assemblyOf(results: Results): readonly ReportAssembly[] {
           put: step.put?.part ?? null,
           count: step.put?.count ?? null,
           after: order.links.filter(({ after }) => after === step.id).map(({ before }) => before),
-          ...orderRules(order.constraints, step),
+          ...orderRules(order.constraints, step, why),
           way: reportWayIn(results.waysIn, plan.of, step.id),
           join: reportJoin(joins, plan.of, step.id),
         })),

@@ -1,6 +1,7 @@
 import { nameList } from '../base/near-names.ts'
 import type { OrderConstraint, Step } from '../model/assembly.ts'
 import type { ReportRule } from './report-model.ts'
+import type { WhyModel } from './why-model.ts'
 
 /** What holds a step to its place in the order, and how it holds others, statement by statement. */
 export interface OrderRules {
@@ -8,12 +9,19 @@ export interface OrderRules {
   readonly holds: readonly ReportRule[]
 }
 
-/** The statements about one step, each with its key and line, in the order of the source. */
-export function orderRules(constraints: readonly OrderConstraint[], step: Step): OrderRules {
+/** The statements about one step, each with its key and line, in the order of the source; `why` tells of those by the meshes. */
+export function orderRules(
+  constraints: readonly OrderConstraint[],
+  step: Step,
+  why: WhyModel = () => null,
+): OrderRules {
   const tell = (says: (one: OrderConstraint) => string | null): readonly ReportRule[] =>
     constraints.flatMap((one) => {
       const said = says(one)
-      return said === null ? [] : [{ says: said, key: one.why, file: one.at.file, line: one.at.line }]
+      if (said === null) return []
+      const because = why(one)
+      const whole = because === null ? said : `${said}: ${because}`
+      return [{ says: whole, key: one.why, file: one.at.file, line: one.at.line }]
     })
   return { held: tell((one) => sayHeld(one, step.id)), holds: tell((one) => sayHolds(one, step)) }
 }
