@@ -34,8 +34,10 @@ function stopsOf(
   direction: Direction,
 ): readonly MeshStop[] {
   const { step, role, bodies } = load
-  // What bends on its way in passes what stops it no wider than that, in the direction that is typed.
-  const bends = role === 'put' && sideOf(step.from) === direction ? (step.gives?.value.valueOf() ?? 0) : 0
+  // What bends on its way in passes what stops it no wider than that, in the direction that is typed; widths are right
+  // to a cell.
+  const gives = role === 'put' && sideOf(step.from) === direction ? step.gives?.value.valueOf() : undefined
+  const bends = gives === undefined ? 0 : gives + relations.cellMm
   return others
     .map((body) => ({
       body,
