@@ -1,4 +1,5 @@
 import { msh } from '../diagnostics/catalogue/msh.ts'
+import { mshContact } from '../diagnostics/catalogue/msh-contact.ts'
 import type { Way } from '../diagnostics/catalogue/way-words.ts'
 import type { Report } from '../diagnostics/message.ts'
 import type { FromMeshes, MeshFinding, MoveDirection } from '../model/from-meshes.ts'
@@ -26,20 +27,23 @@ function told<T extends { readonly direction: MoveDirection }>(
 const tell: Tell = {
   'from blocked': (found, report, wayOf) =>
     report(msh.fromBlocked, found.at, { ...told(found, wayOf), free: found.free.map(wayOf) }),
+  'from misspelt': (found, report) => report(msh.fromMisspelt, found.at, found),
   'no opening': (found, report) => report(msh.noOpening, found.at, found),
   'shuts more': (found, report, wayOf) => report(msh.shutsMore, found.at, told(found, wayOf)),
   'cannot leave': (found, report, wayOf) =>
     report(msh.cannotLeave, found.at, { ...found, travel: found.travel.map((one) => told(one, wayOf)) }),
   'order blocked': (found, report, wayOf) =>
     report(msh.orderBlocked, found.at, { ...found, by: found.by.map((one) => told(one, wayOf)) }),
-  'no contact': (found, report) => report(msh.noContact, found.at, found),
-  'contact without join': (found, report) => report(msh.contactWithoutJoin, found.at, found),
-  overlap: (found, report) => report(msh.overlap, found.at, found),
+  'no contact': (found, report) => report(mshContact.noContact, found.at, found),
+  'contact without join': (found, report) => report(mshContact.contactWithoutJoin, found.at, found),
+  overlap: (found, report) => report(mshContact.overlap, found.at, found),
   loose: (found, report, wayOf) =>
-    report(msh.loose, found.at, { ...found, directions: found.directions.map(wayOf) }),
+    report(mshContact.loose, found.at, { ...found, directions: found.directions.map(wayOf) }),
   count: (found, report) => report(msh.count, found.at, found),
   'tool room': (found, report) => report(msh.toolRoom, found.at, found),
-  'far off': (found, report) => report(msh.farOff, found.at, found),
+  'far off': (found, report) => report(mshContact.farOff, found.at, found),
+  'no mesh': (found, report) => report(mshContact.noMesh, found.at, found),
+  'odd scale': (found, report) => report(mshContact.oddScale, found.at, found),
 }
 
 function wayOfIn({ tilted }: FromMeshes): WayOf {
@@ -50,7 +54,7 @@ function wayOfIn({ tilted }: FromMeshes): WayOf {
   }
 }
 
-/** MSH10 to MSH21: where what is typed and what the meshes show differ. */
+/** MSH10 to MSH24: where what is typed and what the meshes show differ. */
 export const differsFromMeshes: NetworkCheck = ({ meshes }, report) => {
   if (!meshes) return
   const wayOf = wayOfIn(meshes)

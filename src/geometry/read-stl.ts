@@ -1,6 +1,7 @@
 import type { Mesh } from './mesh.ts'
 import { readStlText } from './read-stl-text.ts'
 import { isUsable, type StlBounds, type StlFault, usualStlBounds } from './stl-fault.ts'
+import { weldNear } from './weld-near.ts'
 
 const headerBytes = 84
 const triangleBytes = 50
@@ -10,11 +11,16 @@ const triangleBytes = 50
  * as millimetres. A file whose length fits its binary count is binary, whatever its header says.
  * Source: binary layout (80 bytes, a count of 32 bits, 50 bytes a triangle, little-endian; normal first) and the words
  * of the text form as on a public university page; from memory beyond that.
- * Gives: finite coordinates, at least one triangle. Normals are not used: the order of the corners says which side
- * is out.
- * Cost: O(bytes).
+ * Gives: finite coordinates, at least one triangle; corners that were rounded apart are joined (`weldNear`). Normals
+ * are not used: the order of the corners says which side is out.
+ * Cost: O(bytes log bytes).
  */
 export function readStl(bytes: Uint8Array, bounds: StlBounds = usualStlBounds): Mesh | StlFault {
+  const mesh = readAsWritten(bytes, bounds)
+  return 'fault' in mesh ? mesh : weldNear(mesh)
+}
+
+function readAsWritten(bytes: Uint8Array, bounds: StlBounds): Mesh | StlFault {
   if (bytes.length === 0) return { fault: 'empty file' }
   if (bytes.length > bounds.mostBytes)
     return { fault: 'too many bytes', bytes: bytes.length, most: bounds.mostBytes }

@@ -3,6 +3,7 @@ import { flattenModel, type NamedBody } from './flatten-model.ts'
 import { readModelText } from './read-model-text.ts'
 import { scanTags } from './scan-tags.ts'
 import { type ThreeMfBounds, type ThreeMfFault, usualThreeMfBounds } from './three-mf-fault.ts'
+import { weldNear } from './weld-near.ts'
 
 /**
  * The bodies of a 3MF file in their places, each with the names of the objects it lies in, in millimetres.
@@ -19,7 +20,9 @@ export function readThreeMf(
   const model = path === null ? undefined : files.of[path]
   if (!model) return { fault: 'no model' }
   const read = readModelText(new TextDecoder().decode(model), bounds)
-  return 'fault' in read ? read : flattenModel(read, bounds)
+  const bodies = 'fault' in read ? read : flattenModel(read, bounds)
+  if ('fault' in bodies) return bodies
+  return bodies.map((body) => ({ ...body, ...weldNear({ corners: body.corners }) }))
 }
 
 function unpack(

@@ -91,7 +91,12 @@ export interface Travel {
   readonly direction: MoveDirection
   readonly mm: number | null
   readonly by: string | null
+  /** How widely it is stopped there at the most, mm; 0: nothing stops it. */
+  readonly widthMm: number
 }
+
+/** A place in the device, mm. */
+export type Where = readonly [x: number, y: number, z: number]
 
 /** A difference between what is typed and what the meshes show. */
 export type MeshFinding =
@@ -109,6 +114,14 @@ export type MeshFinding =
       /** Directions in which it could go in then. */
       readonly free: readonly MoveDirection[]
     }
+  /** `from` names no direction, but nearly does. */
+  | {
+      readonly kind: 'from misspelt'
+      readonly at: Place
+      readonly step: string
+      readonly from: string
+      readonly near: readonly string[]
+    }
   /** The body itself closes the opening that a step passes. */
   | {
       readonly kind: 'no opening'
@@ -120,15 +133,22 @@ export type MeshFinding =
       readonly direction: MoveDirection | null
       readonly widthMm: number
     }
-  /** A step that shuts an opening also stops a part that does not go through it. */
+  /** A step that shuts an opening of a body also stops what goes there, of which nothing says so. */
   | {
       readonly kind: 'shuts more'
       readonly at: Place
       readonly lid: string
       readonly part: string
       readonly step: string
+      readonly body: string
       readonly direction: MoveDirection
       readonly widthMm: number
+      /** The opening it goes through, as far as its name tells; `null`: not known. */
+      readonly opening: string | null
+      /** Whether the lid says that it shuts that opening. */
+      readonly isShut: boolean
+      /** Whether the step says that it passes it; `on`: it goes on the body, which has no word for it. */
+      readonly through: 'on' | 'said' | 'silent'
     }
   /** A part that what is there from the start, or what it is fastened to, keeps in in all directions tried. */
   | {
@@ -136,9 +156,14 @@ export type MeshFinding =
       readonly at: Place
       readonly step: string
       readonly part: string
+      /** Where it is, of several copies. */
+      readonly where: Where | null
       readonly travel: readonly Travel[]
       /** What could go in together with it, as one; empty: nothing helps. */
       readonly together: readonly string[]
+      /** What is typed of its way in. */
+      readonly from: string | null
+      readonly givesMm: number | null
     }
   /** The typed order leaves a part no way in. */
   | {
@@ -146,7 +171,10 @@ export type MeshFinding =
       readonly at: Place
       readonly step: string
       readonly part: string
+      readonly where: Where | null
       readonly by: readonly (InTheWay & { readonly step: string; readonly direction: MoveDirection })[]
+      /** Whether what is typed keeps it so; else the meshes themselves leave no order. */
+      readonly typed: boolean
     }
   /** Parts that are joined and nowhere touch. */
   | {
@@ -157,6 +185,8 @@ export type MeshFinding =
       readonly other: string
       /** What it touches instead. */
       readonly touches: readonly string[]
+      readonly where: Where | null
+      readonly gapMm: number
     }
   /** Parts that touch, of which no step says what holds them. */
   | {
@@ -173,8 +203,11 @@ export type MeshFinding =
       readonly part: string
       readonly other: string
       readonly widthMm: number
-      /** Whether a join explains an overlap, though not one so wide. */
-      readonly joined: boolean
+      /** How wide an overlap their join explains, mm; `null`: none joins them. */
+      readonly mostMm: number | null
+      /** Those of the two whose meshes leak: the width is doubtful. */
+      readonly leaking: readonly string[]
+      readonly where: Where | null
     }
   /** A part that falls out of the finished device. */
   | {
@@ -208,4 +241,29 @@ export type MeshFinding =
       readonly kind: 'far off'
       readonly at: Place
       readonly part: string
+      /** Where those are, of several copies. */
+      readonly where: readonly Where[]
+      /** The part nearest to the first of them, and how far it is. */
+      readonly nearest: string
+      readonly gapMm: number
+    }
+  /** Parts without a mesh in place among others that have one. */
+  | {
+      readonly kind: 'no mesh'
+      readonly at: Place
+      readonly parts: readonly string[]
+      /** The first of them, where others go on or into it: steps that do. Or it is the base. */
+      readonly carries: readonly string[]
+      readonly isBase: boolean
+      readonly drawn: number
+      readonly steps: number
+    }
+  /** A device of a size that none is, or of parts that do not meet: another unit, or not in assembled place. */
+  | {
+      readonly kind: 'odd scale'
+      readonly at: Place
+      readonly why: 'small' | 'large' | 'apart'
+      readonly sizeMm: Where
+      readonly parts: number
+      readonly apart: number
     }

@@ -103,20 +103,46 @@ function assembledAt(context: Context, source: Source, device: Spot<DeviceSource
   return found.map((one) => ({ ...one, mayHoldCopies: true, at: named.at }))
 }
 
+/** A name without what programs do to it: case, `_` and `-` for spaces. */
+const plain = (name: string): string =>
+  name
+    .trim()
+    .toLowerCase()
+    .replace(/[\s_-]+/g, ' ')
+
+/** The number that programs put behind the name of a copy: `.001`, ` (2)`, `:2`, `#2`, `_2`. */
+const copyNumber = /[\s._:#-]*(?:\(\d+\)|[\s._:#-]\d+)$/
+
+/** The part that an object stands for: of that name; else the only one of a name as good as that; `null`: none. */
+function partNamed(parts: ReadonlySet<string>): (name: string | null) => string | null {
+  const byPlain = new Map<string, string[]>()
+  for (const part of parts) byPlain.set(plain(part), [...(byPlain.get(plain(part)) ?? []), part])
+  return (name) => {
+    if (name === null || parts.has(name)) return name
+    const found = [name, name.replace(copyNumber, '')].map((one) =>
+      parts.has(one) ? [one] : (byPlain.get(plain(one)) ?? []),
+    )
+    const near = found.find((all) => all.length > 0) ?? []
+    return near.length === 1 ? near[0]! : null
+  }
+}
+
 /** Bodies gathered by the nearest object around them that has the name of a part. */
 function byPart(
   bodies: readonly NamedBody[],
   parts: ReadonlySet<string>,
 ): { found: readonly { part: string; corners: Float32Array }[]; strange: readonly string[] } {
   const gathered = new Map<number, { part: string; corners: Float64Array[] }>()
+  const partOf = partNamed(parts)
   const strange = new Set<string>()
   for (const { holders, corners } of bodies) {
-    const holder = holders.find(({ name }) => name !== null && parts.has(name))
+    const isExact = ({ name }: { readonly name: string | null }) => name !== null && parts.has(name)
+    const holder = holders.find(isExact) ?? holders.find(({ name }) => partOf(name) !== null)
     if (!holder) {
       strange.add(holders[0]?.name ?? 'an object without name')
       continue
     }
-    const known = gathered.get(holder.instance) ?? { part: holder.name!, corners: [] }
+    const known = gathered.get(holder.instance) ?? { part: partOf(holder.name)!, corners: [] }
     gathered.set(holder.instance, known)
     known.corners.push(corners)
   }

@@ -1,7 +1,7 @@
 import { nameList, nearNames } from '../../base/near-names.ts'
-import type { Place } from '../../base/place.ts'
 import { message } from '../message.ts'
-import { type Way, wayWords } from './way-words.ts'
+import { atPlace, firstOf, mm, nameOr, type WhereSaid, way, waysList } from './msh-words.ts'
+import type { Way } from './way-words.ts'
 
 /** Why a 3MF file cannot be used. */
 type AssembledFault =
@@ -38,17 +38,20 @@ function sayFault(p: AssembledFault): string {
   }
 }
 
-const way = wayWords
-const waysList = (directions: readonly Way[]): string => nameList(directions.map(way), 'or')
 /** What to type for `from` where other ways are free; a tilted way has no word for it. */
 const freeInstead = (free: readonly Way[]): string =>
   typeof free[0] === 'number'
     ? `write \`from: "${way(free[0])}"\`${free.length > 1 ? ` (free are ${waysList(free)})` : ''}`
     : `take \`from\` out (free ${free.length > 1 ? 'are' : 'is'} ${waysList(free)})`
-/** Things to do, the last after `or`. */
-const nameOr = (all: readonly string[]): string =>
-  all.length > 1 ? `${all.slice(0, -1).join(', ')}, or ${all.at(-1)}` : (all[0] ?? '')
-const mm = (value: number): string => `${Number(value.toFixed(value < 10 ? 1 : 0))} mm`
+
+const sayTyped = (from: string | null, givesMm: number | null): string => {
+  if (from === null && givesMm === null) return ''
+  const said = [
+    from === null ? 'no `from`' : `\`from: ${from}\``,
+    givesMm === null ? 'no `gives`' : `\`gives: ${mm(givesMm)}\``,
+  ]
+  return `; typed: ${said.join(', ')}`
+}
 
 interface Blocker {
   readonly part: string
@@ -68,14 +71,19 @@ export const msh = {
     code: 'MSH02',
     level: 'warning',
     says: ({ file, objects }) =>
-      `\`${file}\` holds ${objects.length === 1 ? 'an object' : 'objects'} of which no part has the name: ${nameList(objects.slice(0, 8), 'and')}`,
+      `\`${file}\` holds ${objects.length === 1 ? 'an object' : 'objects'} of which no part has the name: ${firstOf(objects, 8)}`,
     mend: ({ objects, parts }) => {
-      const near = nearNames(objects[0] ?? '', parts)
-      return near.length > 0
-        ? `name each object like its part, such as ${nameList(near, 'or')}`
-        : 'name each object like its part'
+      const near = objects.slice(0, 8).flatMap((object) => {
+        const names = nearNames(object, parts)
+        return names.length > 0 ? [{ object, names }] : []
+      })
+      if (near.length === 0) return 'name each object like its part'
+      const said = near.map(({ object, names }) => `\`${object}\` ${nameList(names, 'or')}`)
+      return objects.length === 1
+        ? `did you mean ${nameList(near[0]!.names, 'or')}? Name each object like its part`
+        : `name each object like its part: for ${said.join(', for ')}`
     },
-    why: 'Objects are known by the names of parts; an object with another name stands for nothing.',
+    why: 'Objects are known by the names of parts; an object with another name stands for nothing. Upper case, `_` for a space and the number of a copy behind the name are no hindrance.',
   }),
   placeOfNothing: message<{ part: string }>({
     code: 'MSH03',
@@ -112,6 +120,13 @@ export const msh = {
       ]),
     why: "The meshes show something in the way at the step's turn. What is typed is kept in the plan.",
   }),
+  fromMisspelt: message<{ step: string; from: string; near: readonly string[] }>({
+    code: 'MSH24',
+    level: 'warning',
+    says: ({ step, from }) => `\`from: ${from}\` of step \`${step}\` names no direction`,
+    mend: ({ near }) => `did you mean ${nameList(near, 'or')}?`,
+    why: 'Directions are the axes (`-y`) and the words front, rear, left, right, top and bottom. Other words are for the reader alone.',
+  }),
   noOpening: message<{
     step: string
     part: string
@@ -129,89 +144,80 @@ export const msh = {
     mend: () => 'name the opening that it passes, or correct the mesh or its place',
     why: 'A part leaves a body through an opening where nothing of the body stops it.',
   }),
-  shutsMore: message<{ lid: string; part: string; step: string; direction: Way; widthMm: number }>({
+  shutsMore: message<{
+    lid: string
+    part: string
+    step: string
+    body: string
+    direction: Way
+    widthMm: number
+    opening: string | null
+    isShut: boolean
+    through: 'on' | 'said' | 'silent'
+  }>({
     code: 'MSH12',
     level: 'warning',
-    says: ({ lid, part, step, direction, widthMm }) =>
-      `step \`${lid}\` shuts more than was said: it also keeps \`${part}\` (step \`${step}\`) from going in, at ${way(direction)} ${mm(widthMm)} wide`,
-    mend: ({ lid }) => `add the opening that \`${lid}\` covers to its \`shut\`, or correct the mesh`,
+    says: ({ lid, part, step, body, direction, widthMm, isShut, through }) =>
+      isShut && through !== 'on'
+        ? `step \`${lid}\` keeps \`${part}\` (step \`${step}\`) from going into \`${body}\`, at ${way(direction)} ${mm(widthMm)} wide, and \`${step}\` does not say so`
+        : `step \`${lid}\` shuts more than was said: it also keeps \`${part}\` (step \`${step}\`) from going in, at ${way(direction)} ${mm(widthMm)} wide`,
+    mend: ({ lid, step, body, opening, isShut, through }) => {
+      const passes =
+        through === 'on'
+          ? `add \`before: [${lid}]\` to \`${step}\``
+          : opening === null
+            ? `say in \`through\` of \`${step}\` which opening of \`${body}\` it passes`
+            : `write \`through: ${opening}\` in \`${step}\``
+      if (isShut || opening === null || through === 'on') return `${passes}, or correct the mesh`
+      const shut = `add \`${body}.${opening}\` to the \`shut\` of \`${lid}\``
+      return through === 'said' ? `${shut}, or correct the mesh` : `${shut}, and ${passes}`
+    },
     why: 'The plan heeds it: the part goes in before. Typed openings are what a reader of the checklist sees.',
   }),
   cannotLeave: message<{
     step: string
     part: string
-    travel: readonly { direction: Way; mm: number | null; by: string | null }[]
+    where: WhereSaid | null
+    travel: readonly { direction: Way; mm: number | null; by: string | null; widthMm: number }[]
     together: readonly string[]
+    from: string | null
+    givesMm: number | null
   }>({
     code: 'MSH13',
     level: 'warning',
-    says: ({ step, part, travel }) =>
-      `\`${part}\` (step \`${step}\`) cannot go in by any straight way: it is free for ${travel
+    says: ({ step, part, where, travel, from, givesMm }) =>
+      `\`${part}\`${atPlace(where)} (step \`${step}\`) cannot go in by any straight way: it is free for ${travel
         .map(
           (one) =>
-            `${one.mm === null ? 'any way' : mm(one.mm)} along ${way(one.direction)}${one.by === null ? '' : ` (\`${one.by}\`)`}`,
+            `${one.mm === null ? 'any way' : mm(one.mm)} along ${way(one.direction)}${one.by === null ? '' : ` (\`${one.by}\`, ${mm(one.widthMm)} wide)`}`,
         )
-        .join(', ')}`,
-    mend: ({ together }) =>
+        .join(', ')}${sayTyped(from, givesMm)}`,
+    mend: ({ together, givesMm }) =>
       together.length > 0
         ? `fit it together with ${nameList(together, 'and')} beforehand, as a part of kind assembly; or say \`from\` and how much it \`gives\`; or it is tilted in`
-        : 'say `from` and how much it `gives` where it bends; where it is tilted or turned in, leave this as it is; else correct the mesh or its place',
+        : givesMm === null
+          ? 'say `from` and how much it `gives` where it bends (as wide as the stop on that side); where it is tilted or turned in, leave this as it is; else correct the mesh or its place'
+          : 'let `from` name the side and `gives` be as wide as the stop there; where it is tilted or turned in, leave this as it is; else correct the mesh or its place',
     why: 'Straight moves are tried, along the axes of the device and of tilted parts. The order of this step rests on what is typed.',
   }),
   orderBlocked: message<{
     step: string
     part: string
+    where: WhereSaid | null
     by: readonly { part: string; step: string; direction: Way; widthMm: number }[]
+    typed: boolean
   }>({
     code: 'MSH14',
     level: 'warning',
-    says: ({ step, part, by }) =>
-      `the typed order leaves \`${part}\` no way in at step \`${step}\`: ${by
+    says: ({ step, part, where, by, typed }) =>
+      `${typed ? 'the typed order leaves' : 'no order was found that leaves'} \`${part}\`${atPlace(where)} ${typed ? 'no way' : 'a way'} in at step \`${step}\`: ${by
         .map((one) => `${way(one.direction)} \`${one.part}\` (\`${one.step}\`), ${mm(one.widthMm)} wide`)
         .join('; ')}`,
-    mend: ({ step, by }) =>
-      `put \`${step}\` before ${nameList([...new Set(by.map((one) => one.step))], 'or')}`,
-    why: 'Typed facts win, so the plan keeps this order; the meshes show that it cannot be done as drawn.',
-  }),
-  noContact: message<{ step: string; part: string; other: string; touches: readonly string[] }>({
-    code: 'MSH15',
-    level: 'warning',
-    says: ({ step, part, other, touches }) =>
-      `step \`${step}\` joins \`${part}\` to \`${other}\`, but nowhere do they touch${touches.length > 0 ? `; it touches ${nameList(touches.slice(0, 4), 'and')}` : ''}`,
-    mend: ({ touches }) =>
-      touches.length > 0
-        ? `write the part that it touches, or correct its place`
-        : 'correct the place of the mesh, or its unit',
-    why: 'What is joined touches. A part in another place, of another unit or an older revision does not.',
-  }),
-  contactWithoutJoin: message<{ step: string; part: string; touches: readonly string[] }>({
-    code: 'MSH16',
-    level: 'warning',
-    says: ({ step, part, touches }) =>
-      `\`${part}\` touches ${nameList(touches.slice(0, 4), 'and')}, but step \`${step}\` does not say what it goes on or how it is held`,
-    mend: ({ touches }) => `add \`on: ${touches[0] ?? 'body'}\` and \`by\` to the step`,
-    why: 'What holds a part is part of the plan: tools, torque, and what comes apart again.',
-  }),
-  overlap: message<{ part: string; other: string; widthMm: number; joined: boolean }>({
-    code: 'MSH17',
-    level: 'warning',
-    says: ({ part, other, widthMm, joined }) =>
-      joined
-        ? `\`${part}\` and \`${other}\` lie in each other ${mm(widthMm)} wide, more than their join explains`
-        : `\`${part}\` and \`${other}\` lie in each other ${mm(widthMm)} wide, and no join explains it`,
-    mend: ({ joined }) =>
-      joined
-        ? 'draw the hole, or correct the place'
-        : 'correct size or place, or say how they are joined (press, thread)',
-    why: 'Threads and press fits overlap by less than a millimetre as drawn. Anything else cannot be put together.',
-  }),
-  loose: message<{ step: string; part: string; directions: readonly Way[] }>({
-    code: 'MSH18',
-    level: 'warning',
-    says: ({ step, part, directions }) =>
-      `nothing holds \`${part}\` (step \`${step}\`) in the finished device: it leaves along ${waysList(directions)}`,
-    mend: () => 'say what holds it (`by`, `with`), or give what holds it a mesh',
-    why: 'With everything in place, its fasteners too, no part stands in its way and no join keeps it.',
+    mend: ({ step, by, typed }) =>
+      typed
+        ? `put \`${step}\` before ${nameList([...new Set(by.map((one) => one.step))], 'or')}`
+        : `correct the mesh or the place of what is in the way; where the part bends, say \`from\` and how much it \`gives\``,
+    why: 'Typed facts win over meshes, and where the meshes leave no order either, the plan keeps one that cannot be done as drawn.',
   }),
   count: message<{ part: string; drawn: number; put: number; shells: boolean }>({
     code: 'MSH19',
@@ -222,7 +228,7 @@ export const msh = {
         : `\`${part}\` stands in ${drawn} ${drawn === 1 ? 'place' : 'places'}, the steps of one device put ${put}`,
     mend: ({ shells }) =>
       shells
-        ? 'save all copies in one file, or give one mesh and a `place` for each'
+        ? 'save all copies in one file, or give one mesh of one copy and a `place` for each'
         : 'give a `place` for each copy, or correct the count of the step',
     why: 'Copies without a mesh are not in the way of anything and in no picture.',
   }),
@@ -237,11 +243,4 @@ export const msh = {
       why: 'A driver stands on the head of the screw, along its axis.',
     },
   ),
-  farOff: message<{ part: string; at: Place }>({
-    code: 'MSH21',
-    level: 'warning',
-    says: ({ part }) => `the mesh of \`${part}\` touches nothing in the device`,
-    mend: () => 'correct its place; a mesh saved in metres or inches is to be saved again in millimetres',
-    why: 'Every part of a device touches another.',
-  }),
 } as const

@@ -153,7 +153,7 @@ export function touches(relations: Relations, one: number, other: number): boole
 
 const largestCellMm = 0.2
 /** Most cells of all parts along one axis: past it the cells grow. */
-const mostCells = 120_000_000
+const mostCells = 12_000_000
 
 /**
  * The diagonal of the device over 1000, between 0.05 and 0.2 mm; larger for a huge device. A disc as wide as the usual

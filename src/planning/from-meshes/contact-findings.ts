@@ -1,25 +1,20 @@
 import type { JoiningMethod, Step } from '../../model/assembly.ts'
 import type { MeshFinding, MeshMove } from '../../model/from-meshes.ts'
-import { freeWays } from './free-ways.ts'
 import { type Look, oncePerPart } from './look.ts'
+import { everything, seatOf } from './seat-of.ts'
 
-/** Joins without contact, contacts without join, overlaps that no join explains, and parts that nothing holds. */
+/** Joins without contact, and contacts without join. */
 export function contactFindings(look: Look): readonly MeshFinding[] {
   return [
     ...oncePerPart(look.moves, (move) => noContact(look, move)),
     ...oncePerPart(look.moves, (move) => contactWithoutJoin(look, move)),
-    ...overlaps(look),
-    ...(look.laid.plan.of === null ? oncePerPart(look.moves, (move) => loose(look, move)) : []),
   ]
 }
 
-/** Everything of an assembly that is in place at the end. */
-const everything = ({ laid, moves }: Look): readonly number[] => [
-  ...laid.there,
-  ...moves.flatMap(({ bodies }) => bodies),
-]
-
-const seatOf = (step: Step): string | null => step.onto?.body ?? step.into?.body ?? null
+/** Play of a fit or a clearance hole that is drawn, 0.3 mm, and what facets add, mm: what is no further apart meets. Common practice, no source. */
+const mostPlayMm = 0.35
+/** What goes into a body is joined to that body where it is joined so; else it may stand on something in there. */
+const joinsWhatItIsIn: ReadonlySet<JoiningMethod> = new Set(['press', 'thread', 'snap'])
 
 function touchedBy(look: Look, move: MeshMove): readonly string[] {
   const others = everything(look).filter((body) => !move.bodies.includes(body))
@@ -29,18 +24,55 @@ function touchedBy(look: Look, move: MeshMove): readonly string[] {
 function noContact(look: Look, move: MeshMove): readonly MeshFinding[] {
   const step = look.stepOf(move)
   if (step.method === null || step.method === 'tie') return []
-  // What goes into a body need not be joined to that body.
-  const seat = move.role === 'put' ? (step.onto?.body ?? null) : seatOf(step)
+  // What touches nothing at all is told of as such.
+  if (move.bodies.every((body) => look.apartFromAll(body) !== null)) return []
+  const missed = move.role === 'put' ? missedByPut(look, move, step) : missedByFastener(look, move, step)
+  if (!missed) return []
+  const found = { step: step.id, part: move.part, other: missed.other, touches: touchedBy(look, move) }
+  const gapMm = look.gapMm(move.bodies, missed.bodies)
+  return [{ kind: 'no contact', at: step.at, ...found, where: look.whereOf(move.bodies), gapMm }]
+}
+
+/** What a move should meet and does not; `null`: it meets it, or nothing is known of that. */
+interface Missed {
+  readonly other: string
+  readonly bodies: readonly number[]
+}
+
+function meets(look: Look, move: MeshMove, bodies: readonly number[]): boolean {
+  return look.touch(move.bodies, bodies) || look.gapMm(move.bodies, bodies) <= mostPlayMm
+}
+
+function missedByPut(look: Look, move: MeshMove, step: Step): Missed | null {
+  const inside = step.method !== null && joinsWhatItIsIn.has(step.method) ? step.into : null
+  const other = (step.onto ?? inside)?.body
+  const bodies = other === undefined ? [] : look.bodiesCalled(other)
+  return other === undefined || bodies.length === 0 || meets(look, move, bodies) ? null : { other, bodies }
+}
+
+function missedByFastener(look: Look, move: MeshMove, step: Step): Missed | null {
+  const seat = seatOf(step)
   const seats = seat === null ? [] : look.bodiesCalled(seat)
   const put = look.moves
     .filter((other) => other.step === step.id && other.role === 'put')
     .flatMap(({ bodies }) => bodies)
-  const joined = move.role === 'put' ? seats : [...put, ...seats]
-  const touches = touchedBy(look, move)
-  // What touches nothing at all is told of as such.
-  if (joined.length === 0 || touches.length === 0 || look.touch(move.bodies, joined)) return []
-  const other = move.role === 'put' ? seat! : (step.put?.part ?? seat!)
-  return [{ kind: 'no contact', at: step.at, step: step.id, part: move.part, other, touches }]
+  const joined = [...put, ...seats]
+  if (joined.length === 0) return null
+  if (!meets(look, move, joined)) return { other: step.put?.part ?? seat!, bodies: joined }
+  const isDriven = step.method === 'screw' || step.method === 'thread'
+  if (!isDriven || !step.onto || put.length === 0 || seats.length === 0) return null
+  return fallsShort(look, move, step.onto.body, seats) ? { other: step.onto.body, bodies: seats } : null
+}
+
+/** Whether a fastener does not reach what its step puts something on, nor what sits in that, such as an insert. */
+function fallsShort(look: Look, move: MeshMove, seat: string, seats: readonly number[]): boolean {
+  const onIt = look.moves.filter((other) => other.step !== move.step && seatOf(look.stepOf(other)) === seat)
+  const reach = [...seats, ...onIt.flatMap(({ bodies }) => bodies)]
+  if (meets(look, move, reach)) return false
+  const own = look.moves.filter((other) => other.step === move.step && other.role === 'fastener')
+  // Nuts and washers reach it for each other.
+  if (own.every(({ part }) => part === move.part)) return true
+  return own[0]!.part === move.part && !own.some((other) => meets(look, other, reach))
 }
 
 function contactWithoutJoin(look: Look, move: MeshMove): readonly MeshFinding[] {
@@ -53,76 +85,4 @@ function contactWithoutJoin(look: Look, move: MeshMove): readonly MeshFinding[] 
   const touches = touchedBy(look, move)
   if (carries || touches.length === 0) return []
   return [{ kind: 'contact without join', at: step.at, step: step.id, part: move.part, touches }]
-}
-
-/** Methods that let parts lie in each other as drawn. */
-const overlapping: ReadonlySet<JoiningMethod> = new Set([
-  'press',
-  'thread',
-  'snap',
-  'glue',
-  'solder',
-  'crimp',
-  'plug',
-])
-/** Overlaps narrower than this are facets and roundings, mm: two cells. */
-const leastOverlapMm = 0.2
-/** Threads and press fits are narrower than this, mm. */
-const mostNominalMm = 1
-
-function overlaps(look: Look): readonly MeshFinding[] {
-  const told = new Set<string>()
-  return look.moves.flatMap((move) => {
-    const others = everything(look).filter((body) => !move.bodies.includes(body))
-    return move.bodies.flatMap((own) =>
-      others.flatMap((body): readonly MeshFinding[] => {
-        const widthMm = look.overlapMm(own, body)
-        const [part, other] = [look.partOf(own), look.partOf(body)]
-        const key = JSON.stringify([part, other].sort())
-        if (widthMm < leastOverlapMm || told.has(key)) return []
-        const bringer = look.bringerOf(body)
-        const joined = explains(look, move, body) || (bringer !== undefined && explains(look, bringer, own))
-        if (joined && widthMm <= mostNominalMm) return []
-        told.add(key)
-        return [{ kind: 'overlap', at: look.stepOf(move).at, part, other, widthMm, joined }]
-      }),
-    )
-  })
-}
-
-/** Whether a step says a join of what it brings with a body that lets them overlap. */
-function explains(look: Look, move: MeshMove, body: number): boolean {
-  const step = look.stepOf(move)
-  const seat = seatOf(step)
-  const isSeat = seat !== null && look.bodiesCalled(seat).includes(body)
-  if (move.role === 'fastener') {
-    const bringer = look.bringerOf(body)
-    return isSeat || (bringer?.step === step.id && bringer.role === 'put')
-  }
-  const screwsItself = step.method === 'screw' && step.fasteners.length === 0
-  return isSeat && step.method !== null && (overlapping.has(step.method) || screwsItself)
-}
-
-const holding: ReadonlySet<JoiningMethod> = new Set([...overlapping, 'tie', 'magnet'])
-
-/** Whether a step's own join keeps what it puts, as far as the meshes cannot tell better. */
-function holds(look: Look, step: Step): boolean {
-  if (step.method === null || step.method === 'seat') return false
-  if (holding.has(step.method)) return true
-  return !look.moves.some((move) => move.step === step.id && move.role === 'fastener')
-}
-
-function loose(look: Look, move: MeshMove): readonly MeshFinding[] {
-  const step = look.stepOf(move)
-  if (move.role !== 'put' || holds(look, step)) return []
-  const free = freeWays(move.stops, (stops) => stops.length === 0)
-  const heldByOther = look.moves.some(
-    (other) =>
-      other.role === 'put' &&
-      other !== move &&
-      holds(look, look.stepOf(other)) &&
-      look.touch(move.bodies, other.bodies),
-  )
-  if (free.length === 0 || heldByOther) return []
-  return [{ kind: 'loose', at: step.at, step: step.id, part: move.part, directions: free }]
 }

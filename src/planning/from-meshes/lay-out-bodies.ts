@@ -1,3 +1,4 @@
+import { groupShells } from '../../geometry/group-shells.ts'
 import { splitShells } from '../../geometry/split-shells.ts'
 import type { AssemblyPlan, Step } from '../../model/assembly.ts'
 import type { MeshBody } from '../../model/from-meshes.ts'
@@ -73,12 +74,17 @@ export function layOutBodies(project: Project, near: Near = () => false): LaidBo
   return { bodies, corners, plans: laidPlans(project, copies, near), miscounts }
 }
 
-/** One body a mesh; where a single mesh may hold several copies and several are put, its shells. */
+/**
+ * One body a mesh; where a single mesh may hold several copies and several are put, its shells. Where those are not as
+ * many as are put, but what lies within one another is, each such group is a copy.
+ */
 function copiesOf(meshes: readonly PlacedMesh[], put: number): Omit<Copies, 'first'> {
   const [only] = meshes
   if (meshes.length > 1 || !only?.mayHoldCopies || put < 2)
     return { corners: meshes.map(({ corners }) => corners), shells: false }
-  const shells = splitShells({ corners: Float64Array.from(only.corners) })
+  const single = splitShells({ corners: Float64Array.from(only.corners) })
+  const groups = single.length === put ? single : groupShells(single)
+  const shells = groups.length === put ? groups : single
   return { corners: shells.map((shell) => Float32Array.from(shell.corners)), shells: true }
 }
 

@@ -45,8 +45,10 @@ function stopsOf(
   { direction, typed }: { readonly direction: Direction; readonly typed: boolean },
 ): readonly MeshStop[] {
   const { step, bodies } = load
-  // What bends on its way in passes what stops it no wider than that, in the direction that is typed.
-  const bends = typed ? (step.gives?.value.valueOf() ?? 0) : 0
+  // What bends on its way in passes what stops it no wider than that, in the direction that is typed; widths are right
+  // to a cell.
+  const gives = typed ? step.gives?.value.valueOf() : undefined
+  const bends = gives === undefined ? 0 : gives + relations.cellMm
   return others
     .map((body) => ({
       body,

@@ -30,6 +30,24 @@ const sides: Readonly<Record<string, Direction>> = {
   down: 5,
 }
 
+/** Words for sides that a misspelt one may mean: of the same first letter, and but one letter missing, added or changed, or two in the wrong order. */
+export function sidesNear(text: string): readonly string[] {
+  const word = text.trim().toLowerCase()
+  return Object.keys(sides).filter(
+    (side) =>
+      side !== word &&
+      side.length > 2 &&
+      side[0] === word[0] &&
+      lettersBeyond(side, word) <= 1 &&
+      lettersBeyond(word, side) <= 1,
+  )
+}
+
+/** How many letters a word has that another has not, or has less often. */
+function lettersBeyond(word: string, other: string): number {
+  return [...other].reduce((rest, letter) => rest.replace(letter, ''), word).length
+}
+
 /** The direction of the device that a text names: an axis such as `-y`, or a side such as `top`; `null`: none. */
 export function sideOf(text: string | null): Direction | null {
   if (text === null) return null

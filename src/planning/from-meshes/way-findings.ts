@@ -2,14 +2,16 @@ import { directions } from '../../geometry/relations/directions.ts'
 import { freeTravel } from '../../geometry/relations/free-travel.ts'
 import { stopWidth } from '../../geometry/relations/relate-solids.ts'
 import type { MeshFinding, MeshMove, MoveDirection, Travel } from '../../model/from-meshes.ts'
+import { orderWithout } from '../assembly/order-without.ts'
 import { freeWays } from './free-ways.ts'
 import { type Look, oncePerPart } from './look.ts'
-import { sideOf, tiltedTo } from './side-of.ts'
+import { sideOf, sidesNear, tiltedTo } from './side-of.ts'
 
 /** Ways in that are blocked: the direction typed, the opening typed, or every way there is. */
 export function wayFindings(look: Look): readonly MeshFinding[] {
   return [
     ...oncePerPart(look.moves, (move) => cannotLeave(look, move)),
+    ...oncePerPart(look.moves, (move) => fromMisspelt(look, move)),
     ...oncePerPart(look.moves, (move) => fromBlocked(look, move)),
     ...oncePerPart(look.moves, (move) => noOpening(look, move)),
     ...oncePerPart(look.moves, (move) => orderBlocked(look, move)),
@@ -25,11 +27,23 @@ const freeThen = (look: Look, move: MeshMove): readonly MoveDirection[] =>
   freeWays(move.stops, (_, direction) => look.stopsThen(move, direction).length === 0)
 
 function cannotLeave(look: Look, move: MeshMove): readonly MeshFinding[] {
-  if (!isStuck(look, move)) return []
-  const { at } = look.stepOf(move)
+  if (!isStuck(look, move) || liesInAStop(look, move)) return []
+  const { at, from, gives } = look.stepOf(move)
   const travel = asTold(tried(move).map((direction) => travelOf(look, move, direction)))
   const together = companions(look, move)
-  return [{ kind: 'cannot leave', at, step: move.step, part: move.part, travel, together }]
+  const typed =
+    move.role === 'put' ? { from, givesMm: gives?.value.valueOf() ?? null } : { from: null, givesMm: null }
+  const found = { step: move.step, part: move.part, where: look.whereOf(move.bodies) }
+  return [{ kind: 'cannot leave', at, ...found, travel, together, ...typed }]
+}
+
+/** Wider overlaps are told of as such: the part is stuck because it is drawn through another. */
+const drawnThroughMm = 1
+
+/** Whether something that stops a move is drawn through it. */
+function liesInAStop(look: Look, move: MeshMove): boolean {
+  const stops = new Set(move.stops.flatMap((all) => all.map(({ body }) => body)))
+  return [...stops].some((body) => move.bodies.some((own) => look.overlapMm(own, body) > drawnThroughMm))
 }
 
 /** Along x, y and z, and of the tilted ways the one in which it comes furthest. */
@@ -51,7 +65,9 @@ function travelOf(look: Look, move: MeshMove, direction: MoveDirection): Travel 
     (best, one) => (best && best.mm <= one.mm ? best : one),
     null,
   )
-  return { direction, mm: first?.mm ?? null, by: first ? look.partOf(first.by) : null }
+  if (!first) return { direction, mm: null, by: null, widthMm: 0 }
+  const widthMm = look.stopsThen(move, direction)[0]!.widthMm
+  return { direction, mm: first.mm, by: look.partOf(first.by), widthMm }
 }
 
 /** Parts that could go in with it as one: the fewest that stop it and each other in one direction, nothing else. */
@@ -103,13 +119,15 @@ function noOpening(look: Look, move: MeshMove): readonly MeshFinding[] {
   const { into } = look.stepOf(move)
   if (!into || move.role !== 'put' || isStuck(look, move)) return []
   const body = look.bodiesCalled(into.body)
-  const widthAt = (direction: MoveDirection): number =>
-    Math.max(
-      0,
-      ...move.bodies.flatMap((own) =>
-        body.map((other) => stopWidth(look.studied.relations, own, other, direction)),
-      ),
+  if (body.length === 0) return []
+  // Of several copies of the body it goes into one: there is an opening where one of them has it.
+  const touched = body.filter((other) => look.touch(move.bodies, [other]))
+  const copies = touched.length > 0 ? touched : body
+  const widthsAt = (direction: MoveDirection): readonly number[] =>
+    copies.map((other) =>
+      Math.max(0, ...move.bodies.map((own) => stopWidth(look.studied.relations, own, other, direction))),
     )
+  const widthAt = (direction: MoveDirection): number => Math.min(...widthsAt(direction))
   const direction = sideOf(into.through)
   const common = {
     kind: 'no opening',
@@ -139,5 +157,25 @@ function orderBlocked(look: Look, move: MeshMove): readonly MeshFinding[] {
     if (!widest?.bringer) return []
     return [{ part: look.partOf(widest.body), step: widest.bringer.step, direction, widthMm: widest.widthMm }]
   })
-  return [{ kind: 'order blocked', at: look.stepOf(move).at, step: move.step, part: move.part, by }]
+  const found = { step: move.step, part: move.part, where: look.whereOf(move.bodies) }
+  return [{ kind: 'order blocked', at: look.stepOf(move).at, ...found, by, typed: isTyped(look, move, by) }]
+}
+
+/** Whether typed statements keep a step behind others that block it: without the meshes it could not come before them. */
+function isTyped(look: Look, move: MeshMove, by: readonly { readonly step: string }[]): boolean {
+  const blocking = [...new Set(by.map(({ step }) => step))]
+  return (
+    blocking.length > 0 &&
+    blocking.every((step) => !orderWithout(look.laid.plan, look.typed, step, move.step))
+  )
+}
+
+/** A direction that is nearly a word for a side. */
+function fromMisspelt(look: Look, move: MeshMove): readonly MeshFinding[] {
+  const { from, at } = look.stepOf(move)
+  if (from === null || move.role !== 'put' || sideOf(from) !== null) return []
+  const openings = [...look.laid.plan.openings.values()].flat()
+  const near = sidesNear(from)
+  if (near.length === 0 || openings.includes(from.trim())) return []
+  return [{ kind: 'from misspelt', at, step: move.step, from, near }]
 }

@@ -74,7 +74,7 @@ describe('a mistake put into the chopper is told', () => {
     ],
     [
       'a bearing block saved hollow and closed',
-      /^MSH13 `bearing` \(step `fit rear bearing`\) cannot go in by any straight way: it is free for [\d.]+ mm along \+x/,
+      /^MSH13 `bearing` at \[0, 32, 26\] mm \(step `fit rear bearing`\) cannot go in by any straight way: it is free for [\d.]+ mm along \+x/,
       () => told(chopperText, { 'motor-block.stl': binaryStl(hollowBlock) }),
     ],
     [

@@ -34,7 +34,7 @@ const meshes: FromMeshes = {
   ]),
   findings: [],
 }
-const before = (
+const ahead = (
   step: string,
   of: readonly string[],
   why: OrderConstraint['why'] = 'model',
@@ -50,19 +50,19 @@ describe('why the meshes ask something of the order', () => {
   const why = whyModel(meshes, null)
 
   it('names what stops what, where and how widely, only where nothing there for good stops it as well', () => {
-    expect(why(before('core', ['lid']))).toBe(
+    expect(why(ahead('core', ['lid']))).toBe(
       'by the meshes `lid` stops `core` at +z and 36.9° from +z to +x, 12 mm wide',
     )
   })
 
   it('says that a fastener follows what it touches, and that the base is first', () => {
-    expect(why(before('lid', ['bolt']))).toBe('by the meshes a fastener touches what it puts')
-    expect(why(before('lid', ['core']))).toBe('it is the base')
+    expect(why(ahead('lid', ['bolt']))).toBe('by the meshes a fastener touches what it puts')
+    expect(why(ahead('lid', ['core']))).toBe('it is the base')
     expect(why({ form: 'presence', step: 'core', needs: ['lid'], at, why: 'model' })).toMatch(/touches/)
   })
 
   it('says nothing of what a person typed, nor without meshes', () => {
-    expect(why(before('core', ['lid'], 'after'))).toBe(null)
-    expect(whyModel(null, null)(before('core', ['lid']))).toBe(null)
+    expect(why(ahead('core', ['lid'], 'after'))).toBe(null)
+    expect(whyModel(null, null)(ahead('core', ['lid']))).toBe(null)
   })
 })

@@ -54,4 +54,25 @@ describe('meshes in their place', () => {
     ])
     expect(lowest(project.meshes[1]!.corners)).toEqual([7, 0, 0])
   })
+
+  it.each([
+    ['Lid Screw', []],
+    ['lid_screw', []],
+    ['lid screw.001', []],
+    ['lid screw (2)', []],
+    ['LID-SCREW_3', []],
+    ['lid scrw', ['MSH02']],
+    ['lid screwed', ['MSH02']],
+  ])('are known by a name as programs change it: %s', (name, expected) => {
+    const tetra =
+      '<mesh><vertices><vertex x="0" y="0" z="0"/><vertex x="2" y="0" z="0"/><vertex x="0" y="2" z="0"/><vertex x="0" y="0" z="2"/></vertices><triangles><triangle v1="0" v2="2" v3="1"/><triangle v1="0" v2="1" v3="3"/><triangle v1="0" v2="3" v3="2"/><triangle v1="1" v2="2" v3="3"/></triangles></mesh>'
+    const text = `<model><resources><object id="1" name="${name}">${tetra}</object></resources><build><item objectid="1"/></build></model>`
+    const assembled = device.replace('}', ', assembled: lamp.3mf}')
+    const { project, diagnostics } = resolveText(
+      `${assembled}${people}parts:\n  lid screw: {kind: bought, have: 1, worth: 1}\n  screw 3: {kind: bought, have: 1, worth: 1}\n`,
+      { 'lamp.3mf': zipSync({ '3D/3dmodel.model': new TextEncoder().encode(text) }) },
+    )
+    expect(diagnostics.map(({ code }) => code).filter((code) => code.startsWith('MSH'))).toEqual(expected)
+    expect(project.meshes.map(({ part }) => part)).toEqual(expected.length === 0 ? ['lid screw'] : [])
+  })
 })
