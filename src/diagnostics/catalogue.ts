@@ -8,6 +8,7 @@ import { fit } from './catalogue/fit.ts'
 import { lim } from './catalogue/lim.ts'
 import { log } from './catalogue/log.ts'
 import { msh } from './catalogue/msh.ts'
+import { mshFile } from './catalogue/msh-file.ts'
 import { prc } from './catalogue/prc.ts'
 import { prcBoard } from './catalogue/prc-board.ts'
 import { prcCutting } from './catalogue/prc-cutting.ts'
@@ -39,6 +40,7 @@ export const messages: Messages = {
   asm,
   asmDoubts,
   msh,
+  mshFile,
   cal,
   buy,
   lim,
@@ -63,6 +65,7 @@ interface Messages {
   readonly asm: typeof asm
   readonly asmDoubts: typeof asmDoubts
   readonly msh: typeof msh
+  readonly mshFile: typeof mshFile
   readonly cal: typeof cal
   readonly buy: typeof buy
   readonly lim: typeof lim

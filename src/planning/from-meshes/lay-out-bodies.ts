@@ -73,13 +73,14 @@ export function layOutBodies(project: Project, near: Near = () => false): LaidBo
   return { bodies, corners, plans: laidPlans(project, copies, near), miscounts }
 }
 
-/** One body a mesh; where a single mesh may hold several copies and several are put, its shells. */
+/** One body a mesh; where a single mesh may hold several copies and several are put, its shells if they are few. */
 function copiesOf(meshes: readonly PlacedMesh[], put: number): Omit<Copies, 'first'> {
-  const [only] = meshes
-  if (meshes.length > 1 || !only?.mayHoldCopies || put < 2)
-    return { corners: meshes.map(({ corners }) => corners), shells: false }
-  const shells = splitShells({ corners: Float64Array.from(only.corners) })
-  return { corners: shells.map((shell) => Float32Array.from(shell.corners)), shells: true }
+  const [only, ...more] = meshes
+  const mayHold = only?.mayHoldCopies === true && more.length === 0 && put > 1
+  const shells = mayHold ? splitShells({ corners: Float64Array.from(only.corners) }) : null
+  return shells
+    ? { corners: shells.map((shell) => Float32Array.from(shell.corners)), shells: true }
+    : { corners: meshes.map(({ corners }) => corners), shells: false }
 }
 
 /** How gladly a step takes a body for a copy: the higher, the rather. */
