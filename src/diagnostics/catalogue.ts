@@ -9,6 +9,7 @@ import { lim } from './catalogue/lim.ts'
 import { log } from './catalogue/log.ts'
 import { msh } from './catalogue/msh.ts'
 import { mshContact } from './catalogue/msh-contact.ts'
+import { mshFile } from './catalogue/msh-file.ts'
 import { prc } from './catalogue/prc.ts'
 import { prcBoard } from './catalogue/prc-board.ts'
 import { prcCutting } from './catalogue/prc-cutting.ts'
@@ -41,6 +42,7 @@ export const messages: Messages = {
   asmDoubts,
   msh,
   mshContact,
+  mshFile,
   cal,
   buy,
   lim,
@@ -66,6 +68,7 @@ interface Messages {
   readonly asmDoubts: typeof asmDoubts
   readonly msh: typeof msh
   readonly mshContact: typeof mshContact
+  readonly mshFile: typeof mshFile
   readonly cal: typeof cal
   readonly buy: typeof buy
   readonly lim: typeof lim

@@ -1,121 +1,190 @@
-import { scanTags, type Tag } from './scan-tags.ts'
+import type { ModelObject, ModelText, Totals, Used } from './model-text.ts'
+import { scanTags } from './scan-tags.ts'
 import { isUsable } from './stl-fault.ts'
+import { lineOf, pathOf, type TagValues, tagValues } from './tag-values.ts'
 import type { ThreeMfBounds, ThreeMfFault } from './three-mf-fault.ts'
+import type { Tag } from './xml-tag.ts'
 
-/** Twelve numbers, row by row: the turn and scale, then the way moved. */
-export type Transform = readonly number[]
-
-/** An object used in a place. */
-export interface Used {
-  readonly id: string
-  readonly transform: Transform | null
-}
-
-/** An object of a model: triangles, or other objects in their places. */
-export interface ModelObject {
-  readonly name: string | null
-  /** x, y, z of each corner, and three corners a triangle. */
-  readonly vertices: readonly number[]
-  readonly triangles: readonly number[]
-  readonly components: readonly Used[]
-}
-
-/** A model as written. */
-export interface ModelText {
-  readonly millimetres: number
-  readonly objects: ReadonlyMap<string, ModelObject>
-  readonly items: readonly Used[]
-}
+const core = 'http://schemas.microsoft.com/3dmanufacturing/core/2015/02'
+const production = 'http://schemas.microsoft.com/3dmanufacturing/production/2015/06'
+/** Extensions that are read, or that change colours and groups alone. */
+const understood = new Set([
+  core,
+  production,
+  'http://schemas.microsoft.com/3dmanufacturing/material/2015/02',
+  'http://schemas.microsoft.com/3dmanufacturing/trianglesets/2021/07',
+])
 
 /** Millimetres of each unit. Source: 3MF core specification 1.4.0, 3.4.1. */
-const units: Readonly<Record<string, number>> = {
-  micron: 0.001,
-  millimeter: 1,
-  centimeter: 10,
-  inch: 25.4,
-  foot: 304.8,
-  meter: 1000,
-}
+const units: ReadonlyMap<string, number> = new Map([
+  ['micron', 0.001],
+  ['millimeter', 1],
+  ['centimeter', 10],
+  ['inch', 25.4],
+  ['foot', 304.8],
+  ['meter', 1000],
+])
 
-interface Growing {
-  readonly name: string | null
+/** Objects of these types are no part of the device. Source: 3MF core specification 1.4.0, 4.1, ST_ObjectType. */
+const asides = new Set(['support', 'solidsupport', 'other'])
+
+interface Growing extends ModelObject {
   readonly vertices: number[]
   readonly triangles: number[]
   readonly components: Used[]
 }
 
-/** The objects, their places and the unit of the model text of a 3MF file. Cost: O(characters). */
-export function readModelText(text: string, bounds: ThreeMfBounds): ModelText | ThreeMfFault {
-  const objects = new Map<string, Growing>()
-  const items: Used[] = []
-  const state = {
-    object: null as Growing | null,
+interface State {
+  readonly path: string
+  readonly values: TagValues
+  readonly totals: Totals
+  readonly bounds: ThreeMfBounds
+  readonly objects: Map<string, Growing>
+  readonly items: Used[]
+  /** Namespace of the outermost element; `null` before it. */
+  space: string | null
+  millimetres: number
+  object: Growing | null
+  fault: ThreeMfFault | null
+}
+
+/**
+ * The objects and build items of one model of a package, in millimetres; `path` is its own within the package.
+ * Elements of other namespaces are passed over; what an extension requires that is not understood is a fault.
+ * Cost: O(characters).
+ */
+export function readModelText(
+  text: string,
+  path: string,
+  bounds: ThreeMfBounds,
+  totals: Totals,
+): ModelText | ThreeMfFault {
+  const tell = (fault: ThreeMfFault) => {
+    state.fault ??= fault
+  }
+  const state: State = {
+    path,
+    values: tagValues(text, path, tell),
+    totals,
+    bounds,
+    objects: new Map(),
+    items: [],
+    space: null,
     millimetres: 1,
-    triangles: 0,
-    fault: null as ThreeMfFault | null,
+    object: null,
+    fault: null,
   }
-  const bad = (tag: Tag, what: string): null => {
-    const line = text.slice(0, tag.at).split('\n').length
-    state.fault ??= { fault: 'bad number', what, found: tag.attributes.get(what) ?? '', line }
-    return null
+  const broken = scanTags(text, (tag) => {
+    if (state.space === null) openModel(state, tag, tell)
+    else if (tag.space === state.space) readers.get(tag.name)?.(state, tag, tell)
+    return state.fault === null
+  })
+  if (broken?.documentType) tell({ fault: 'document type', path })
+  if (broken) tell({ fault: 'not XML', path, line: lineOf(text, broken.at), what: broken.what })
+  if (state.fault) return state.fault
+  return {
+    objects: new Map([...state.objects].map(([id, object]) => [id, withoutUnused(object)])),
+    items: state.items,
   }
-  const number = (tag: Tag, key: string): number | null => {
-    const written = tag.attributes.get(key)
-    const value = written === undefined || written.trim() === '' ? Number.NaN : Number(written)
-    return isUsable(value) ? value : bad(tag, key)
+}
+
+type Tell = (fault: ThreeMfFault) => void
+
+/** The outermost element. A model that names no namespace is taken for one of the core. */
+function openModel(state: State, { name, space, attributes, spaces }: Tag, tell: Tell): void {
+  state.space = space
+  if (name !== 'model' || (space !== '' && space !== core))
+    tell({ fault: 'not a model', path: state.path, root: name })
+  for (const prefix of attributes.get('requiredextensions')?.trim().split(/\s+/) ?? []) {
+    const extension = spaces.get(prefix) ?? prefix
+    if (extension !== '' && !understood.has(extension)) tell({ fault: 'extension', extension })
   }
-  const used = (tag: Tag): Used | null => {
-    const path = [...tag.attributes].find(([key]) => key.endsWith(':path'))?.[1]
-    if (path !== undefined) state.fault ??= { fault: 'several files', path }
-    const written = tag.attributes.get('transform')
-    const transform = written?.trim().split(/\s+/).map(Number) ?? null
-    if (transform && (transform.length !== 12 || !transform.every(isUsable))) return bad(tag, 'transform')
-    return { id: tag.attributes.get('objectid') ?? '', transform }
+  const unit = attributes.get('unit') ?? 'millimeter'
+  state.millimetres = units.get(unit) ?? 1
+  if (!units.has(unit)) tell({ fault: 'unknown unit', unit })
+}
+
+const readers: ReadonlyMap<string, (state: State, tag: Tag, tell: Tell) => void> = new Map([
+  ['object', readObject],
+  ['vertex', readVertex],
+  ['triangle', readTriangle],
+  ['component', readComponent],
+  ['item', readItem],
+])
+
+function readObject(state: State, tag: Tag, tell: Tell): void {
+  const { attributes, at } = tag
+  const id = state.values.text(tag, 'id')
+  if (id === null) return
+  if (state.objects.has(id))
+    tell({ fault: 'doubled object', path: state.path, line: state.values.line(at), id })
+  state.object = {
+    name: nameIn(tag, 'name'),
+    partNumber: nameIn(tag, 'partnumber'),
+    counts: !asides.has(attributes.get('type') ?? 'model'),
+    vertices: [],
+    triangles: [],
+    components: [],
   }
-  const starts: Readonly<Record<string, (tag: Tag) => void>> = {
-    model: ({ attributes }) => {
-      const unit = attributes.get('unit') ?? 'millimeter'
-      state.millimetres = units[unit] ?? 1
-      if (!units[unit]) state.fault ??= { fault: 'unknown unit', unit }
-    },
-    object: ({ attributes }) => {
-      state.object = {
-        name: attributes.get('name')?.trim() || null,
-        vertices: [],
-        triangles: [],
-        components: [],
-      }
-      objects.set(attributes.get('id') ?? '', state.object)
-    },
-    vertex: (tag) => {
-      for (const key of ['x', 'y', 'z']) state.object?.vertices.push(number(tag, key) ?? 0)
-    },
-    triangle: (tag) => {
-      if (++state.triangles > bounds.mostTriangles)
-        state.fault ??= { fault: 'too many triangles', most: bounds.mostTriangles }
-      if (state.fault) return
-      for (const key of ['v1', 'v2', 'v3']) {
-        const corner = number(tag, key) ?? 0
-        if (!Number.isInteger(corner) || corner < 0 || 3 * corner >= (state.object?.vertices.length ?? 0))
-          bad(tag, key)
-        state.object?.triangles.push(corner)
-      }
-    },
-    component: (tag) => {
-      const one = used(tag)
-      if (one) state.object?.components.push(one)
-    },
-    item: (tag) => {
-      const one = used(tag)
-      if (one) items.push(one)
-    },
+  state.objects.set(id, state.object)
+}
+
+function readVertex(
+  { object, values, millimetres, totals, bounds, path }: State,
+  tag: Tag,
+  tell: Tell,
+): void {
+  if (++totals.vertices > bounds.mostVertices) tell({ fault: 'too many vertices', most: bounds.mostVertices })
+  for (const what of ['x', 'y', 'z']) {
+    const coordinate = millimetres * (values.coordinate(tag, what) ?? 0)
+    if (!isUsable(coordinate))
+      tell({ fault: 'bad number', path, line: values.line(tag.at), what, found: tag.attributes.get(what)! })
+    object?.vertices.push(coordinate)
   }
-  scanTags(
-    text,
-    (tag) => {
-      if (!state.fault && Object.hasOwn(starts, tag.name)) starts[tag.name]!(tag)
-    },
-    () => {},
-  )
-  return state.fault ?? { millimetres: state.millimetres, objects, items }
+}
+
+function readTriangle({ object, values, totals, bounds }: State, tag: Tag, tell: Tell): void {
+  if (++totals.triangles > bounds.mostTriangles)
+    tell({ fault: 'too many triangles', most: bounds.mostTriangles })
+  const end = (object?.vertices.length ?? 0) / 3
+  for (const key of ['v1', 'v2', 'v3']) object?.triangles.push(values.index(tag, key, end) ?? 0)
+}
+
+function readComponent({ object, values, millimetres }: State, tag: Tag): void {
+  const used = usedBy(values, millimetres, tag)
+  if (used) object?.components.push(used)
+}
+
+function readItem({ items, values, millimetres }: State, tag: Tag): void {
+  const used = usedBy(values, millimetres, tag)
+  if (used) items.push(used)
+}
+
+function usedBy(values: TagValues, millimetres: number, tag: Tag): Used | null {
+  const id = values.text(tag, 'objectid')
+  const transform = values.transform(tag, millimetres)
+  return id === null
+    ? null
+    : { id, path: pathOf(tag, production), transform, partNumber: nameIn(tag, 'partnumber') }
+}
+
+/** A name in one way of writing its accents; `null` where it is missing or blank. */
+function nameIn({ attributes }: Tag, key: string): string | null {
+  return attributes.get(key)?.trim().normalize() || null
+}
+
+/** The object without corners that no triangle uses, where there are more than triangles could use. */
+function withoutUnused(object: Growing): ModelObject {
+  const { vertices, triangles } = object
+  if (vertices.length <= 3 * triangles.length) return object
+  const renumbered = new Map<number, number>()
+  const kept: number[] = []
+  const renumber = (corner: number): number => {
+    const known = renumbered.get(corner)
+    if (known !== undefined) return known
+    renumbered.set(corner, renumbered.size)
+    for (let k = 0; k < 3; k++) kept.push(vertices[3 * corner + k]!)
+    return renumbered.size - 1
+  }
+  return { ...object, triangles: triangles.map(renumber), vertices: kept }
 }

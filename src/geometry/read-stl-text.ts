@@ -5,17 +5,25 @@ import { type Words, wordsOf } from './words.ts'
 const number = /^[-+]?(?:\d+\.?\d*|\.\d+)(?:[eE][-+]?\d+)?$/
 
 /**
- * The triangles of an STL file in its text form, or the line at fault. Several solids in one file are read as one mesh.
+ * The triangles of an STL file in its text form, or the line at fault. Several solids in one file are read as one mesh;
+ * zeros and marks of the end (control-Z) at its end are passed.
  * Needs: text that opens with `solid`. Gives: finite coordinates, at least one triangle. Cost: O(bytes).
  */
 export function readStlText(bytes: Uint8Array, bounds: StlBounds): Mesh | StlFault {
-  const words = wordsOf(bytes)
+  const words = wordsOf(withoutTail(bytes))
   const corners: number[] = []
   while (words.peek() !== null) {
     const fault = readSolid(words, corners, bounds)
     if (fault) return fault
   }
   return corners.length === 0 ? { fault: 'no triangles' } : { corners: Float64Array.from(corners) }
+}
+
+/** The bytes without zeros, blanks, line ends and control-Z behind the text. */
+function withoutTail(bytes: Uint8Array): Uint8Array {
+  let end = bytes.length
+  while (end > 0 && [0, 9, 10, 13, 26, 32].includes(bytes[end - 1]!)) end--
+  return bytes.subarray(0, end)
 }
 
 function readSolid(words: Words, corners: number[], bounds: StlBounds): StlFault | null {
@@ -62,7 +70,9 @@ function readCorner(words: Words, corners: number[]): StlFault | null {
 function wanted(words: Words, list: readonly string[]): StlFault | null {
   for (const want of list) {
     const found = words.next()
-    if (found === null) return endsEarly(words, want)
+    // A last word of which only the beginning is there was cut off.
+    const isCut = found !== null && found !== want && want.startsWith(found) && words.peek() === null
+    if (found === null || isCut) return endsEarly(words, want)
     if (found !== want) return { fault: 'unexpected word', line: words.line(), found, wanted: want }
   }
   return null

@@ -1,3 +1,4 @@
+import { fileKind } from './file-kind.ts'
 import type { Mesh } from './mesh.ts'
 import { readStlText } from './read-stl-text.ts'
 import { isUsable, type StlBounds, type StlFault, usualStlBounds } from './stl-fault.ts'
@@ -27,8 +28,11 @@ function readAsWritten(bytes: Uint8Array, bounds: StlBounds): Mesh | StlFault {
   const declared = declaredCount(bytes)
   const fitsBinary = declared !== null && bytes.length === headerBytes + declared * triangleBytes
   if (!fitsBinary && opensAsText(bytes)) return readStlText(bytes, bounds)
+  const kind = fitsBinary ? null : fileKind(bytes)
+  if (kind) return { fault: 'other kind', kind }
   if (declared === null) return { fault: 'not STL', bytes: bytes.length }
-  if (!fitsBinary) return wrongCount(bytes, declared)
+  // Less than a triangle behind the last one is a tail that some programs leave.
+  if (!fitsBinary && (declared === 0 || roomOf(bytes) !== declared)) return wrongCount(bytes, declared)
   if (declared > bounds.mostTriangles)
     return { fault: 'too many triangles', triangles: declared, most: bounds.mostTriangles }
   return declared === 0 ? { fault: 'no triangles' } : readBinary(bytes, declared)
@@ -38,18 +42,24 @@ function declaredCount(bytes: Uint8Array): number | null {
   return bytes.length < headerBytes ? null : viewOf(bytes).getUint32(80, true)
 }
 
-/** Text opens with `solid`; a binary header may say so too, but then bytes follow that no text holds. */
+/** Text opens with `solid`; a binary header may say so too, but then zeros follow and no `facet` with its loop. */
 function opensAsText(bytes: Uint8Array): boolean {
   const head = bytes.subarray(0, 512)
   const text = String.fromCharCode(...head)
   // Some programs write a mark before UTF-8 text.
-  return /^(?:\u00ef\u00bb\u00bf)?\s*solid\b/i.test(text) && !head.includes(0)
+  const opens = /^(?:\u00ef\u00bb\u00bf)?\s*solid\b/i.test(text)
+  return opens && (!head.includes(0) || /\sfacet\s+normal\s[-+.\deE\s]+outer\s+loop\s/i.test(text))
 }
 
 function wrongCount(bytes: Uint8Array, declared: number): StlFault {
-  const behind = bytes.length - headerBytes
-  const room = Math.floor(behind / triangleBytes)
-  return { fault: 'wrong triangle count', declared, room, spareBytes: behind - room * triangleBytes }
+  const room = roomOf(bytes)
+  const spareBytes = bytes.length - headerBytes - room * triangleBytes
+  return { fault: 'wrong triangle count', declared, room, spareBytes }
+}
+
+/** Whole triangles behind the header. */
+function roomOf(bytes: Uint8Array): number {
+  return Math.floor((bytes.length - headerBytes) / triangleBytes)
 }
 
 function readBinary(bytes: Uint8Array, triangles: number): Mesh | StlFault {

@@ -1,88 +1,93 @@
-/** One start tag of an XML text. */
-export interface Tag {
-  readonly name: string
-  readonly attributes: ReadonlyMap<string, string>
-  /** Where it begins in the text. */
+import { type Namespaces, namespaces, readTag, type Tag, tagOf } from './xml-tag.ts'
+
+/** Why a text is no XML that is read, and where. */
+export interface XmlFault {
+  readonly what: string
   readonly at: number
-  /** It has no content. */
-  readonly closed: boolean
+  /** It has a document type, which is not read at all. */
+  readonly documentType: boolean
 }
+
+/** Bounds that no sensible file meets. Common practice, no source. */
+const [deepest, mostNamespaces] = [200, 200]
+
+interface Open {
+  readonly written: string
+  readonly spaces: Namespaces
+}
+
+interface State {
+  readonly open: Open[]
+  rooted: boolean
+}
+
+/** Is told of each start tag; gives `false` to read no further. */
+export type TagReader = (tag: Tag) => boolean
 
 /**
- * Calls `start` for each start tag of an XML text and `end` for each end tag, in order; comments, instructions and
- * text are passed over, entities of the five named kinds and of numbers are read in attributes.
- * No well-formedness is asked for: what is no tag is passed. Cost: O(characters).
+ * Reads the start tags of an XML text in order; comments, instructions and text are passed over, entities of the five
+ * named kinds and of numbers are read in attributes.
+ * Gives: a fault where a tag is broken, a prefix has no namespace, ends do not fit starts, or the text stops before its
+ * outermost element ends.
+ * Cost: O(characters).
  */
-export function scanTags(text: string, start: (tag: Tag) => void, end: (name: string) => void): void {
+export function scanTags(text: string, reader: TagReader): XmlFault | null {
+  const state: State = { open: [], rooted: false }
   for (let at = text.indexOf('<'); at >= 0; at = text.indexOf('<', at)) {
-    if (text.startsWith('<!--', at)) at = after(text, '-->', at)
-    else if (text.startsWith('<![CDATA[', at)) at = after(text, ']]>', at)
-    else if (text[at + 1] === '?' || text[at + 1] === '!') at = after(text, '>', at)
-    else if (text[at + 1] === '/') {
-      const past = after(text, '>', at)
-      end(text.slice(at + 2, past - 1).trim())
-      at = past
-    } else at = startTag(text, at, start)
+    const past = passOne(text, at, state, reader)
+    if (past === null) return null
+    if (typeof past !== 'number') return past
+    at = past
+  }
+  const inside = state.open.at(-1)
+  if (inside) return fault(`it stops within \`${inside.written.slice(0, 40)}\``, text.length)
+  return state.rooted ? null : fault('it holds no element', text.length)
+}
+
+/** Where the text goes on after the mark at `at`; `null` where the reader wants no more. */
+function passOne(text: string, at: number, state: State, reader: TagReader): number | XmlFault | null {
+  switch (text[at + 1]) {
+    case '?':
+      return passed(text, '?>', at)
+    case '/':
+      return endTag(text, at, state)
+    case '!':
+      if (text.startsWith('<!--', at)) return passed(text, '-->', at)
+      if (text.startsWith('<![CDATA[', at)) return passed(text, ']]>', at)
+      return { what: 'it has a document type', at, documentType: text.startsWith('<!DOCTYPE', at) }
+    default:
+      return startTag(text, at, state, reader)
   }
 }
 
-function after(text: string, mark: string, at: number): number {
-  const found = text.indexOf(mark, at)
-  return found < 0 ? text.length : found + mark.length
+function startTag(text: string, at: number, state: State, reader: TagReader): number | XmlFault | null {
+  const around = state.open.at(-1)
+  if (!around && state.rooted) return fault('more follows after its outermost element', at)
+  const raw = readTag(text, at)
+  if (!raw) return fault('a tag is broken', at)
+  state.rooted = true
+  const tag = tagOf(raw, around?.spaces ?? namespaces, at)
+  if (!tag) return fault('a prefix has no namespace', at)
+  if (state.open.length >= deepest || tag.spaces.size > mostNamespaces)
+    return fault('it is nested too deep or has too many namespaces', at)
+  if (!raw.closed) state.open.push({ written: raw.written, spaces: tag.spaces })
+  return reader(tag) ? raw.past : null
 }
 
-function startTag(text: string, at: number, start: (tag: Tag) => void): number {
-  const nameEnd = wordEnd(text, at + 1)
-  const attributes = new Map<string, string>()
-  let here = nameEnd
-  for (;;) {
-    while (isBlank(text.charCodeAt(here))) here++
-    const code = text.charCodeAt(here)
-    if (Number.isNaN(code)) return text.length
-    if (code === 62 || code === 47) break
-    const keyEnd = wordEnd(text, here)
-    const equals = text.indexOf('=', keyEnd)
-    const open = equals < 0 ? -1 : quoteAfter(text, equals + 1)
-    const close = open < 0 ? -1 : text.indexOf(text[open]!, open + 1)
-    if (close < 0) return text.length
-    attributes.set(text.slice(here, keyEnd), plain(text.slice(open + 1, close)))
-    here = close + 1
-  }
-  const closed = text.charCodeAt(here) === 47
-  start({ name: text.slice(at + 1, nameEnd), attributes, at, closed })
-  return after(text, '>', here)
+function endTag(text: string, at: number, { open }: State): number | XmlFault {
+  const close = text.indexOf('>', at)
+  const written = text.slice(at + 2, Math.max(close, at + 2)).trimEnd()
+  const last = open.pop()
+  if (close < 0 || last?.written !== written)
+    return fault(`\`</${written.slice(0, 40)}>\` ends what does not stand open`, at)
+  return close + 1
 }
 
-/** Past the letters of a name: at a blank, `/`, `>` or `=`. */
-function wordEnd(text: string, from: number): number {
-  let at = from
-  for (; at < text.length; at++) {
-    const code = text.charCodeAt(at)
-    if (isBlank(code) || code === 47 || code === 62 || code === 61) break
-  }
-  return Math.max(at, from + 1)
+function passed(text: string, mark: string, at: number): number | XmlFault {
+  const found = text.indexOf(mark, at + 2)
+  return found < 0 ? fault(`\`${text.slice(at, at + 4)}\` is not closed`, at) : found + mark.length
 }
 
-function quoteAfter(text: string, from: number): number {
-  let at = from
-  while (isBlank(text.charCodeAt(at))) at++
-  return text[at] === '"' || text[at] === "'" ? at : -1
-}
-
-function isBlank(code: number): boolean {
-  return code === 32 || code === 9 || code === 10 || code === 13
-}
-
-const named: Readonly<Record<string, string>> = { amp: '&', lt: '<', gt: '>', quot: '"', apos: "'" }
-
-function plain(text: string): string {
-  if (!text.includes('&')) return text
-  return text.replace(/&(#x[0-9a-fA-F]{1,6}|#[0-9]{1,7}|[a-z]{2,4});/g, (whole, word: string) => {
-    if (!word.startsWith('#')) return named[word] ?? whole
-    const code = Number.parseInt(
-      word.startsWith('#x') ? word.slice(2) : word.slice(1),
-      word.startsWith('#x') ? 16 : 10,
-    )
-    return code > 0 && code <= 0x10ffff ? String.fromCodePoint(code) : whole
-  })
+function fault(what: string, at: number): XmlFault {
+  return { what, at, documentType: false }
 }

@@ -4,9 +4,10 @@ import { samePlaces } from './same-places.ts'
 
 /**
  * The bodies of a mesh: shells that share no corner, those that lie within the box of another counted to it (the wall
- * of a hollow). In the order of their first triangles. Cost: O(triangles + shells squared).
+ * of a hollow). In the order of their first triangles; `null` where more than `most` share no corner.
+ * Cost: O(triangles + shells squared).
  */
-export function splitShells(mesh: Mesh): readonly Mesh[] {
+export function splitShells(mesh: Mesh, most = 1000): readonly Mesh[] | null {
   const joined = samePlaces(mesh.corners)
   const parent = Int32Array.from({ length: joined.count }, (_, place) => place)
   const rootOf = (place: number): number => {
@@ -26,7 +27,7 @@ export function splitShells(mesh: Mesh): readonly Mesh[] {
     if (known) known.push(c / 3)
     else triangles.set(root, [c / 3])
   }
-  return withHollows(mesh, [...triangles.values()])
+  return triangles.size > most ? null : withHollows(mesh, [...triangles.values()])
 }
 
 function withHollows(mesh: Mesh, shells: readonly (readonly number[])[]): readonly Mesh[] {

@@ -1,9 +1,13 @@
+import type { FileKind } from './file-kind.ts'
+
 /** Why a file holds no mesh that can be used. Triangles and lines count from 1, bytes are whole. */
 export type StlFault =
   | { readonly fault: 'empty file' }
   | { readonly fault: 'too many bytes'; readonly bytes: number; readonly most: number }
   | { readonly fault: 'too many triangles'; readonly triangles: number; readonly most: number }
   | { readonly fault: 'no triangles' }
+  /** Another kind of file, by what it opens with. */
+  | { readonly fault: 'other kind'; readonly kind: FileKind }
   /** Neither the 84 bytes a binary file opens with, nor text that opens with `solid`. */
   | { readonly fault: 'not STL'; readonly bytes: number }
   /** The count in the header and the bytes behind it disagree; `room` is the number of whole triangles there. */

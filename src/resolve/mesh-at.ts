@@ -16,28 +16,42 @@ const steepestDegrees = 45
  * What the mesh that a part names says; `null` where none is named or it cannot be read. Each file is read and told of
  * once, where it is first named.
  */
-export function meshAt(context: Context, spot: Spot<string> | null): MeshFacts | null {
+export function meshAt(context: Context, part: string, spot: Spot<string> | null): MeshFacts | null {
   const name = spot?.text.trim()
   const attached = name === undefined ? undefined : context.attached.get(name)
   if (!spot || name === undefined || !attached) return null
   const known = context.meshes.get(name)
   if (known !== undefined) return known
   const mesh = readStl(attached.bytes)
-  const facts = 'fault' in mesh ? unread(context, spot, attached.shown, mesh) : factsOf(context, spot, mesh)
+  const facts =
+    'fault' in mesh ? unread(context, part, spot, attached.shown, mesh) : factsOf(context, spot, mesh)
   context.meshes.set(name, facts)
   return facts
 }
 
-function unread(context: Context, spot: Spot<string>, file: string, why: StlFault): null {
+function unread(context: Context, part: string, spot: Spot<string>, shown: string, why: StlFault): null {
   if (why.fault === 'unexpected word' || why.fault === 'ends early')
-    context.report(srcAttached.meshLine, { file, line: why.line, column: 1, length: 0 }, { file, why })
+    context.report(
+      srcAttached.meshLine,
+      { file: shown, line: why.line, column: 1, length: 0 },
+      { part, file: spot.text.trim(), named: spot.at, why },
+    )
   else context.report(srcAttached.meshUnread, spot.at, { file: spot.text.trim(), why })
   return null
 }
 
-function factsOf(context: Context, spot: Spot<string>, mesh: Mesh): MeshFacts {
+/** Longest sides that a part may have. Common practice, no source. */
+const [leastLongestMm, mostLongestMm] = [0.001, 10_000]
+
+function factsOf(context: Context, spot: Spot<string>, mesh: Mesh): MeshFacts | null {
   const file = spot.text.trim()
   const measure = measureMesh(mesh)
+  const longestMm = Math.max(...measure.box.sizeMm)
+  if (longestMm < leastLongestMm || longestMm > mostLongestMm) {
+    const fault = longestMm > mostLongestMm ? 'too long' : 'too small'
+    context.report(srcAttached.meshUnread, spot.at, { file, why: { fault, longestMm } })
+    return null
+  }
   const usable = measure.closed && measure.volumeMm3 > 0
   const found = troublesOf(measure)
   if (found.length > 0) context.report(prcModel.meshLeaks, spot.at, { file, found, usable })

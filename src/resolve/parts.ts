@@ -59,9 +59,9 @@ function featuresAt(spot: Spot<RoutedSource>): readonly Feature[] {
 }
 
 /** What every way with a route has, but for the route itself. */
-function routedAt(context: Context, spot: Spot<RoutedSource>): Omit<Routed, 'route'> {
+function routedAt(context: Context, part: string, spot: Spot<RoutedSource>): Omit<Routed, 'route'> {
   const model = field(spot, 'model')
-  const mesh = meshAt(context, model)
+  const mesh = meshAt(context, part, model)
   return {
     lot: field(spot, 'lot')?.value ?? null,
     features: featuresAt(spot),
@@ -94,7 +94,7 @@ function machined(context: Context, part: string, spot: Spot<MachinedWaySource>)
   if (!stockSpot) context.report(prc.nothingToMake, spot.keyAt, { part, kind: 'machined' })
   const own = material === null ? null : (context.bench.materials.get(material) ?? null)
   const stock = stockSpot ? stockAt(context, part, own, stockSpot) : null
-  const routed = routedAt(context, spot)
+  const routed = routedAt(context, part, spot)
   if (stock && routed.finished) warnTooLarge(context, part, stock, routed.finished)
   const removed = clearsAlone(spot) ? removedOf(stock?.size ?? null, routed.finished) : null
   return {
@@ -135,7 +135,7 @@ function printed(context: Context, part: string, spot: Spot<PrintedWaySource>): 
     said: printSaidAt(context, spot),
     piece: notWorkedOut,
     runs: [],
-    ...routedAt(context, spot),
+    ...routedAt(context, part, spot),
     route: routeOf(context, part, spot),
   }
 }
@@ -164,7 +164,7 @@ function board(context: Context, part: string, spot: Spot<BoardWaySource>): Boar
     worked: [...(panel?.worked ?? []), ...tracesAt(context, part, field(spot, 'currents'))],
     ...all,
     solder: solder ? solderAt(context, part, solder, all) : null,
-    ...routedAt(context, spot),
+    ...routedAt(context, part, spot),
     route: routeOf(context, part, spot),
   }
 }
@@ -191,7 +191,7 @@ const readers: Record<WaySource['kind'], WayReader> = {
     kind: 'bought',
     offers: offersAt(context, part, field(spot as Spot<BoughtWaySource>, 'offers')),
     ...componentAt(context, part, spot as Spot<BoughtWaySource>),
-    ...routedAt(context, spot as Spot<BoughtWaySource>),
+    ...routedAt(context, part, spot as Spot<BoughtWaySource>),
     route: routeOf(context, part, spot as Spot<BoughtWaySource>),
   }),
   assembly: (context, part, spot) => ({

@@ -1,4 +1,5 @@
 import { msh } from '../diagnostics/catalogue/msh.ts'
+import { mshFile } from '../diagnostics/catalogue/msh-file.ts'
 import type { NamedBody } from '../geometry/flatten-model.ts'
 import { measureMesh } from '../geometry/measure-mesh.ts'
 import type { Mesh, Point } from '../geometry/mesh.ts'
@@ -27,7 +28,21 @@ export function placedMeshes(
     placesOf(context, part, wayOf(spot) as Spot<MachinedWaySource>),
   )
   const placed = new Set(own.map(({ part }) => part))
-  return [...own, ...assembledAt(context, source, device).filter(({ part }) => !placed.has(part))]
+  const all = [...own, ...assembledAt(context, source, device).filter(({ part }) => !placed.has(part))]
+  return isTooMany(context, all) ? [] : all
+}
+
+/** Most bodies in one device that are compared. Common practice, no source. */
+const mostBodies = 1000
+
+function isTooMany(context: Context, all: readonly PlacedMesh[]): boolean {
+  if (all.length <= mostBodies) return false
+  const times = new Map<string, number>()
+  for (const { part } of all) times.set(part, (times.get(part) ?? 0) + 1)
+  const [part, most] = [...times].reduce((a, b) => (b[1] > a[1] ? b : a))
+  const { at } = all.find((one) => one.part === part)!
+  context.report(mshFile.tooManyBodies, at, { bodies: all.length, most: mostBodies, part, times: most })
+  return true
 }
 
 function placesOf(context: Context, part: string, way: Spot<MachinedWaySource>): readonly PlacedMesh[] {
@@ -86,11 +101,11 @@ function assembledAt(context: Context, source: Source, device: Spot<DeviceSource
   const bodies = readThreeMf(file.bytes)
   const shown = named.text.trim()
   if ('fault' in bodies) {
-    context.report(msh.assembledUnread, named.at, { file: shown, why: bodies })
+    context.report(mshFile.assembledUnread, named.at, { file: shown, why: bodies })
     return []
   }
   const parts = [...source.sections.parts.keys()]
-  const { found, strange } = byPart(bodies, new Set(parts))
+  const { found, strange } = byPart(bodies, new Map(parts.map((part) => [part.normalize(), part])))
   if (strange.length > 0) context.report(msh.noSuchPart, named.at, { file: shown, objects: strange, parts })
   const told = new Set<string>()
   for (const { part, corners } of found) {
@@ -114,23 +129,24 @@ const plain = (name: string): string =>
 const copyNumber = /[\s._:#-]*(?:\(\d+\)|[\s._:#-]\d+)$/
 
 /** The part that an object stands for: of that name; else the only one of a name as good as that; `null`: none. */
-function partNamed(parts: ReadonlySet<string>): (name: string | null) => string | null {
+function partNamed(parts: ReadonlyMap<string, string>): (name: string | null) => string | null {
   const byPlain = new Map<string, string[]>()
-  for (const part of parts) byPlain.set(plain(part), [...(byPlain.get(plain(part)) ?? []), part])
+  for (const [name, part] of parts) byPlain.set(plain(name), [...(byPlain.get(plain(name)) ?? []), part])
   return (name) => {
-    if (name === null || parts.has(name)) return name
-    const found = [name, name.replace(copyNumber, '')].map((one) =>
-      parts.has(one) ? [one] : (byPlain.get(plain(one)) ?? []),
-    )
+    if (name === null) return null
+    const found = [name, name.replace(copyNumber, '')].map((one) => {
+      const exact = parts.get(one)
+      return exact === undefined ? (byPlain.get(plain(one)) ?? []) : [exact]
+    })
     const near = found.find((all) => all.length > 0) ?? []
     return near.length === 1 ? near[0]! : null
   }
 }
 
-/** Bodies gathered by the nearest object around them that has the name of a part. */
+/** Bodies gathered by the nearest object around them that has the name of a part; parts by name in one way of accents. */
 function byPart(
   bodies: readonly NamedBody[],
-  parts: ReadonlySet<string>,
+  parts: ReadonlyMap<string, string>,
 ): { found: readonly { part: string; corners: Float32Array }[]; strange: readonly string[] } {
   const gathered = new Map<number, { part: string; corners: Float64Array[] }>()
   const partOf = partNamed(parts)
@@ -139,7 +155,7 @@ function byPart(
     const isExact = ({ name }: { readonly name: string | null }) => name !== null && parts.has(name)
     const holder = holders.find(isExact) ?? holders.find(({ name }) => partOf(name) !== null)
     if (!holder) {
-      strange.add(holders[0]?.name ?? 'an object without name')
+      strange.add(nameOf(holders))
       continue
     }
     const known = gathered.get(holder.instance) ?? { part: partOf(holder.name)!, corners: [] }
@@ -148,6 +164,12 @@ function byPart(
   }
   const found = [...gathered.values()].map(({ part, corners }) => ({ part, corners: joined(corners) }))
   return { found, strange: [...strange] }
+}
+
+/** What an object of no part is called: by its own name, that of the nearest around it, or its number. */
+function nameOf(holders: NamedBody['holders']): string {
+  const named = holders.find(({ name }) => name !== null)
+  return named?.name ?? `object ${holders.at(-1)?.id ?? ''} without a name`
 }
 
 function joined(all: readonly Float64Array[]): Float32Array {

@@ -7,7 +7,7 @@ import type {
   PartSource,
   PlacementsSource,
 } from './generated/project-types.ts'
-import { type Budget, bytesOf, type Reading, realPath, shownName } from './read-bytes.ts'
+import { type Budget, bytesOf, type NamedFor, type Reading, realPath, shownName } from './read-bytes.ts'
 import { isAbsolutePath } from './root.ts'
 import { entries, field, isMapSpot, type Spot } from './spot.ts'
 
@@ -20,8 +20,13 @@ export interface Attached {
 /** Bounds on meshes and lists. */
 const bounds = { fileBytes: 64_000_000, allBytes: 256_000_000 } as const
 
-/** Keys behind which a part names a file. */
-const keys = ['model', 'placements'] as const
+/** Keys behind which a part names a file, and for what. */
+const keys = { model: 'mesh', placements: 'table' } as const
+
+interface Named {
+  readonly spot: Spot<string>
+  readonly namedFor: NamedFor
+}
 
 type Naming = Pick<MachinedWaySource, 'model'> & { readonly placements?: string | PlacementsSource }
 
@@ -39,11 +44,12 @@ export function readAttachments(
   const read = new Map<string, Attached | null>()
   const assembled = device ? field(device, 'assembled') : null
   const named = [...parts.values()].flatMap(waysOf).flatMap(namedIn)
-  for (const spot of [...named, ...(assembled ? [assembled] : [])]) {
+  const whole: readonly Named[] = assembled ? [{ spot: assembled, namedFor: 'device' }] : []
+  for (const { spot, namedFor } of [...named, ...whole]) {
     const written = spot.text.trim()
     if (read.has(written)) continue
     if (isAbsolutePath(written)) {
-      reading.report(src.useAbsolute, spot.at, { file: written })
+      reading.report(src.useAbsolute, spot.at, { file: written, namedFor })
       read.set(written, null)
       continue
     }
@@ -51,6 +57,7 @@ export function readAttachments(
       shown: shownName(shown, written),
       path: realPath(reading.disk, resolve(dirname(path), written)),
       at: spot.at,
+      namedFor,
     }
     const bytes = bytesOf(budget, use)
     read.set(written, bytes ? { shown: use.shown, bytes } : null)
@@ -74,10 +81,10 @@ function waysOf(part: Spot<PartSource>): readonly Spot<Naming>[] {
   return choices ? entries(choices).map(([, way]) => way as Spot<Naming>) : [part as Spot<Naming>]
 }
 
-function namedIn(way: Spot<Naming>): readonly Spot<string>[] {
-  return keys.flatMap((key) => {
+function namedIn(way: Spot<Naming>): readonly Named[] {
+  return (['model', 'placements'] as const).flatMap((key) => {
     const named = field(way, key)
-    if (!named) return []
-    return (isMapSpot(named) ? (field(named as Spot<PlacementsSource>, 'file') ?? []) : named) as Spot<string>
+    const spot = named && isMapSpot(named) ? field(named as Spot<PlacementsSource>, 'file') : named
+    return spot ? [{ spot: spot as Spot<string>, namedFor: keys[key] }] : []
   })
 }

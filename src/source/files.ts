@@ -47,7 +47,7 @@ export function readFiles(shown: string, path: string, reading: Reading): Files 
     bounds,
     full: false,
   }
-  const top: Use = { shown, path, at: null }
+  const top: Use = { shown, path, at: null, namedFor: 'plan' }
   const root = readOne(state, top)
   const project = root ? projectShape(root, state.report) : null
   if (root) followUses(state, root as Spot<ShopSource>, [top])
@@ -85,11 +85,11 @@ function useOf(state: State, entry: Spot<string>, way: readonly Use[]): Use | nu
   const from = way.at(-1)!
   const written = entry.value
   if (isAbsolutePath(written)) {
-    state.report(src.useAbsolute, entry.at, { file: written })
+    state.report(src.useAbsolute, entry.at, { file: written, namedFor: 'plan' })
     return null
   }
   const path = realPath(state.disk, resolve(dirname(from.path), written))
-  const use: Use = { shown: shownName(from.shown, written), path, at: entry.at }
+  const use: Use = { shown: shownName(from.shown, written), path, at: entry.at, namedFor: 'plan' }
   const start = way.findIndex((above) => above.path === path)
   if (start < 0) return use
   reportLoop(state, [...way.slice(start), use])

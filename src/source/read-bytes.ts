@@ -23,7 +23,11 @@ export interface Use {
   readonly shown: string
   readonly path: string
   readonly at: Place | null
+  readonly namedFor: NamedFor
 }
+
+/** What a file is named for: a plan that is used, the mesh of a part, the assembled device, or a table. */
+export type NamedFor = 'plan' | 'mesh' | 'device' | 'table'
 
 /** How much may be read, and how much was. */
 export interface Budget extends Reading {
@@ -48,15 +52,15 @@ export function shownName(from: string, written: string): string {
 /** The bytes of a file, when it is there, an ordinary one, inside the root and of a sensible size. */
 export function bytesOf(state: Budget, use: Use): Uint8Array | null {
   const at = use.at ?? topOf(use.shown)
-  const file = use.shown
+  const { shown: file, namedFor } = use
   if (use.shown === '<stdin>') return state.stdin && fits(state, use, state.stdin.length) ? state.stdin : null
   if (!isInside(use.path, state.root))
     return refuse(() => state.report(src.useOutside, at, { file, root: shownRoot(state) }))
   const standing = state.disk.standing(use.path)
   if (standing.what === 'missing')
     return refuse(() => state.report(src.fileMissing, at, { file, near: nearFiles(state, use) }))
-  if (standing.what === 'folder') return refuse(() => state.report(src.fileIsFolder, at, { file }))
-  if (standing.what === 'special') return refuse(() => state.report(src.fileSpecial, at, { file }))
+  if (standing.what === 'folder') return refuse(() => state.report(src.fileIsFolder, at, { file, namedFor }))
+  if (standing.what === 'special') return refuse(() => state.report(src.fileSpecial, at, { file, namedFor }))
   if (standing.what === 'file' && !fits(state, use, standing.size)) return null
   const bytes = standing.what === 'file' ? state.disk.bytes(use.path) : null
   if (!bytes) return refuse(() => state.report(src.fileUnreadable, at, { file }))
@@ -80,6 +84,7 @@ function fits(state: Budget, use: Use, size: number): boolean {
     size: shownSize,
     limit,
     together,
+    namedFor: use.namedFor,
   })
   return false
 }
@@ -88,8 +93,10 @@ const megabytes = (bytes: number): string => `${(Math.ceil(bytes / 10_000) / 100
 
 /** Files of nearly the same name in the folder where one is missing, as they would be shown. */
 function nearFiles({ disk }: Budget, use: Use): readonly string[] {
-  const folder = dirname(use.shown)
-  const near = nearNames(basename(use.path), disk.names(dirname(use.path)))
+  const [folder, own] = [dirname(use.shown), dirname(use.path)]
+  const near = nearNames(basename(use.path), disk.names(own)).filter(
+    (name) => disk.standing(resolve(own, name)).what !== 'missing',
+  )
   return near.map((name) => (folder === '.' ? name : posix.join(folder, name)))
 }
 

@@ -3,41 +3,6 @@ import { message } from '../message.ts'
 import { atPlace, firstOf, mm, nameOr, type WhereSaid, way, waysList } from './msh-words.ts'
 import type { Way } from './way-words.ts'
 
-/** Why a 3MF file cannot be used. */
-type AssembledFault =
-  | { readonly fault: 'not a zip' | 'no model' | 'no triangles' }
-  | { readonly fault: 'too large'; readonly bytes: number; readonly most: number }
-  | { readonly fault: 'too many triangles'; readonly most: number }
-  | { readonly fault: 'bad number'; readonly what: string; readonly found: string; readonly line: number }
-  | { readonly fault: 'unknown unit'; readonly unit: string }
-  | { readonly fault: 'unknown object' | 'in itself'; readonly id: string }
-  | { readonly fault: 'several files'; readonly path: string }
-
-function sayFault(p: AssembledFault): string {
-  switch (p.fault) {
-    case 'not a zip':
-      return 'is no 3MF file: it does not open as a zip'
-    case 'no model':
-      return 'holds no model'
-    case 'no triangles':
-      return 'holds no triangle'
-    case 'too large':
-      return `unpacks to ${p.bytes} bytes, at most ${p.most} are read`
-    case 'too many triangles':
-      return `has more than ${p.most} triangles`
-    case 'bad number':
-      return `has \`${p.found}\` for \`${p.what}\` in line ${p.line} of its model`
-    case 'unknown unit':
-      return `is in \`${p.unit}\`, which is no unit of the format`
-    case 'unknown object':
-      return `uses the object ${p.id}, which it does not hold`
-    case 'in itself':
-      return `has the object ${p.id} inside itself, or nested too deep`
-    case 'several files':
-      return `has components in another file, \`${p.path}\``
-  }
-}
-
 /** What to type for `from` where other ways are free; a tilted way has no word for it. */
 const freeInstead = (free: readonly Way[]): string =>
   typeof free[0] === 'number'
@@ -60,13 +25,6 @@ interface Blocker {
 
 /** MSH: what meshes in assembled place say against what is typed. */
 export const msh = {
-  assembledUnread: message<{ file: string; why: AssembledFault }>({
-    code: 'MSH01',
-    level: 'error',
-    says: ({ file, why }) => `\`${file}\` ${sayFault(why)}`,
-    mend: () => 'save the device again as one 3MF file with one object for each part, in millimetres',
-    why: 'Only a model that is read whole can stand for the device.',
-  }),
   noSuchPart: message<{ file: string; objects: readonly string[]; parts: readonly string[] }>({
     code: 'MSH02',
     level: 'warning',

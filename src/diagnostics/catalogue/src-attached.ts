@@ -1,5 +1,19 @@
 import { nameList, nearNames } from '../../base/near-names.ts'
+import type { Place } from '../../base/place.ts'
 import { message } from '../message.ts'
+
+type FileKind = 'zip' | 'web page' | 'XML' | 'OBJ' | 'PLY' | 'STEP' | 'UTF-16 text' | 'text'
+
+const kinds: Readonly<Record<FileKind, string>> = {
+  zip: 'a 3MF file or another zip',
+  'web page': 'a web page, such as a download leaves behind',
+  XML: 'XML',
+  OBJ: 'OBJ',
+  PLY: 'PLY',
+  STEP: 'STEP',
+  'UTF-16 text': 'text in UTF-16',
+  text: 'text that does not begin with `solid`',
+}
 
 /** Why a mesh file is none, as a whole. */
 type MeshFault =
@@ -7,6 +21,8 @@ type MeshFault =
   | { readonly fault: 'too many bytes'; readonly bytes: number; readonly most: number }
   | { readonly fault: 'too many triangles'; readonly triangles: number; readonly most: number }
   | { readonly fault: 'not STL'; readonly bytes: number }
+  | { readonly fault: 'other kind'; readonly kind: FileKind }
+  | { readonly fault: 'too small' | 'too long'; readonly longestMm: number }
   | {
       readonly fault: 'wrong triangle count'
       readonly declared: number
@@ -50,12 +66,37 @@ function sayMesh(p: MeshFault): string {
       return `has ${p.triangles} triangles, at most ${p.most} are read`
     case 'not STL':
       return `is no STL file: ${p.bytes} bytes that neither begin with \`solid\` nor hold the 84 bytes of a binary head`
+    case 'other kind':
+      return `is no STL file: it is ${kinds[p.kind]}`
+    case 'too small':
+      return `measures ${Number(p.longestMm.toPrecision(3))} mm at its longest, read as millimetres; no part is that small`
+    case 'too long':
+      return `measures ${Number((p.longestMm / 1000).toPrecision(3))} m at its longest, read as millimetres; no part is that long`
     case 'wrong triangle count':
       return p.declared === p.room
         ? `has ${p.spareBytes} bytes more than its ${p.declared} triangles take`
         : `says it has ${p.declared} triangles, but has room for ${p.room}`
     case 'bad coordinate':
       return `has \`${p.found}\` for a coordinate of triangle ${p.triangle}`
+  }
+}
+
+const saveAgain = 'save the part again as STL, binary or text, in millimetres'
+
+function mendMesh(p: MeshFault): string {
+  switch (p.fault) {
+    case 'too many bytes':
+    case 'too many triangles':
+      return 'save the part coarser: some thousand triangles are enough'
+    case 'other kind':
+      return p.kind === 'zip'
+        ? 'save the part as STL; a 3MF file of the whole device goes under `assembled` of `device`'
+        : saveAgain
+    case 'too small':
+    case 'too long':
+      return 'save the mesh again in millimetres: STL has no unit of its own'
+    default:
+      return saveAgain
   }
 }
 
@@ -96,17 +137,18 @@ export const srcAttached = {
     code: 'SRC36',
     level: 'error',
     says: ({ file, why }) => `\`${file}\` ${sayMesh(why)}`,
-    mend: () => 'save the part again as STL, binary or text, in millimetres',
+    mend: ({ why }) => mendMesh(why),
     why: 'Volume, box and print time come from the triangles of the mesh.',
   }),
-  meshLine: message<{ file: string; why: MeshLineFault }>({
+  meshLine: message<{ part: string; file: string; named: Place; why: MeshLineFault }>({
     code: 'SRC37',
     level: 'error',
-    says: ({ why }) =>
+    says: ({ part, why }) =>
       why.fault === 'ends early'
-        ? `the mesh ends where \`${why.wanted}\` should stand`
-        : `\`${why.found}\` stands where \`${why.wanted}\` should`,
-    mend: () => 'save the part again as STL, binary or text, in millimetres',
+        ? `the mesh of \`${part}\` ends where \`${why.wanted}\` should stand`
+        : `in the mesh of \`${part}\` \`${why.found}\` stands where \`${why.wanted}\` should`,
+    mend: () => saveAgain,
+    notes: ({ part, file, named }) => [{ at: named, says: `\`${part}\` names \`${file}\` here` }],
     why: 'A mesh in text form is read word by word; after a wrong word nothing can be trusted.',
   }),
   tableFault: message<{ why: TableFault }>({

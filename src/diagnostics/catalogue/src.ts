@@ -5,6 +5,16 @@ import { message } from '../message.ts'
 const perhaps = (near: readonly string[], otherwise: string): string =>
   near.length > 0 ? `did you mean ${nameList(near, 'or')}?` : otherwise
 
+/** What a file is named for: a plan that is used, the mesh of a part, the assembled device, or a table. */
+type NamedFor = 'plan' | 'mesh' | 'device' | 'table'
+
+const examples: Readonly<Record<NamedFor, string>> = {
+  plan: 'bench.yaml',
+  mesh: 'cup.stl',
+  device: 'device.3mf',
+  table: 'board.csv',
+}
+
 /** Messages about finding and reading the files, and about YAML itself. */
 export const src = {
   fileMissing: message<{ file: string; near: readonly string[] }>({
@@ -14,12 +24,12 @@ export const src = {
     mend: (p) => perhaps(p.near, 'correct the path; it counts from the folder of the file that names it'),
     why: 'A plan is the project file plus the files it uses; what is missing cannot be planned with.',
   }),
-  fileIsFolder: message<{ file: string }>({
+  fileIsFolder: message<{ file: string; namedFor: NamedFor }>({
     code: 'SRC02',
     level: 'error',
     says: (p) => `\`${p.file}\` is a folder`,
-    mend: () => 'name a file in it, such as `bench.yaml`',
-    why: 'Only a file can be read as a plan; a folder may hold several.',
+    mend: (p) => `name a file in it, such as \`${examples[p.namedFor]}\``,
+    why: 'Only a file can be read; a folder may hold several.',
   }),
   fileUnreadable: message<{ file: string }>({
     code: 'SRC03',
@@ -28,21 +38,33 @@ export const src = {
     mend: (p) => `allow reading, for instance \`chmod u+r ${p.file}\``,
     why: 'The permissions of the file, or of a folder above it, keep it from being read.',
   }),
-  fileTooLarge: message<{ file: string; size: string; limit: string; together: boolean }>({
+  fileTooLarge: message<{
+    file: string
+    size: string
+    limit: string
+    together: boolean
+    namedFor: NamedFor
+  }>({
     code: 'SRC04',
     level: 'error',
     says: (p) =>
       p.together
         ? `the files together have ${p.size} with \`${p.file}\`, at most ${p.limit} are read`
         : `\`${p.file}\` has ${p.size}, at most ${p.limit} are read`,
-    mend: () => 'check that it is the file you mean; a plan of a thousand parts needs about 0.2 MB',
-    why: 'A plan is written by hand; a file this large is almost surely something else.',
+    mend: (p) =>
+      p.namedFor === 'mesh' || p.namedFor === 'device'
+        ? 'save it coarser, as binary STL or 3MF: some thousand triangles a part are enough'
+        : 'check that it is the file you mean; a plan of a thousand parts needs about 0.2 MB',
+    why: 'A plan is written by hand, and a part of a bench needs no millions of triangles; a file this large is almost surely something else.',
   }),
-  fileSpecial: message<{ file: string }>({
+  fileSpecial: message<{ file: string; namedFor: NamedFor }>({
     code: 'SRC05',
     level: 'error',
     says: (p) => `\`${p.file}\` is a device or a pipe, not an ordinary file`,
-    mend: () => 'name an ordinary file, or use `-` to read what is piped in',
+    mend: (p) =>
+      p.namedFor === 'plan'
+        ? 'name an ordinary file, or use `-` to read what is piped in'
+        : 'name an ordinary file',
     why: 'Reading from devices and pipes may never end.',
   }),
   wrongEncoding: message<{ file: string; found: string }>({
@@ -234,11 +256,14 @@ export const src = {
     mend: () => 'move the file inside, or put an empty file `.fettle-root` into the folder that holds both',
     why: 'A plan reads only files of its own tree, so that a plan from elsewhere cannot read yours.',
   }),
-  useAbsolute: message<{ file: string }>({
+  useAbsolute: message<{ file: string; namedFor: NamedFor }>({
     code: 'SRC29',
     level: 'error',
     says: (p) => `\`${p.file}\` is not a path relative to this file`,
-    mend: () => 'write the way from this file, such as `../shop/bench.yaml`',
+    mend: (p) =>
+      /^[a-z][\w+.-]+:\/\//i.test(p.file)
+        ? `save the file beside this one and write its name, such as \`${examples[p.namedFor]}\``
+        : `write the way from this file, such as \`../${p.namedFor === 'plan' ? 'shop' : 'models'}/${examples[p.namedFor]}\``,
     why: 'Relative paths keep working when the folder moves to another place or person.',
   }),
   useTooMany: message<{ limit: number; what: string }>({

@@ -75,14 +75,14 @@ export function layOutBodies(project: Project, near: Near = () => false): LaidBo
 }
 
 /**
- * One body a mesh; where a single mesh may hold several copies and several are put, its shells. Where those are not as
- * many as are put, but what lies within one another is, each such group is a copy.
+ * One body a mesh; where a single mesh may hold several copies and several are put, its shells if they are few. Where
+ * those are not as many as are put, but what lies within one another is, each such group is a copy.
  */
 function copiesOf(meshes: readonly PlacedMesh[], put: number): Omit<Copies, 'first'> {
-  const [only] = meshes
-  if (meshes.length > 1 || !only?.mayHoldCopies || put < 2)
-    return { corners: meshes.map(({ corners }) => corners), shells: false }
-  const single = splitShells({ corners: Float64Array.from(only.corners) })
+  const [only, ...more] = meshes
+  const mayHold = only?.mayHoldCopies === true && more.length === 0 && put > 1
+  const single = mayHold ? splitShells({ corners: Float64Array.from(only.corners) }) : null
+  if (!single) return { corners: meshes.map(({ corners }) => corners), shells: false }
   const groups = single.length === put ? single : groupShells(single)
   const shells = groups.length === put ? groups : single
   return { corners: shells.map((shell) => Float32Array.from(shell.corners)), shells: true }

@@ -34,15 +34,21 @@ describe('the bodies of one mesh', () => {
   const away = (d: number) => moved(box(4, 4, 4), ([x, y, z]) => [x + d, y, z])
 
   it('are its shells, in the order of the file', () => {
-    const shells = splitShells(together(away(20), away(0), away(10)))
+    const shells = splitShells(together(away(20), away(0), away(10)))!
     expect(shells.map(({ corners }) => Math.min(...corners.filter((_, i) => i % 3 === 0)))).toEqual([
       20, 0, 10,
     ])
   })
 
+  it('are not told apart where there are more than asked for', () => {
+    const three = together(away(20), away(0), away(10))
+    expect(splitShells(three, 3)).toHaveLength(3)
+    expect(splitShells(three, 2)).toBeNull()
+  })
+
   it('keep the wall of their hollow', () => {
     const hollow = moved(box(2, 2, 2), ([x, y, z]) => [z + 1, y + 1, x + 1])
-    const shells = splitShells(together(hollow, away(0), away(10)))
+    const shells = splitShells(together(hollow, away(0), away(10)))!
     expect(shells.map(({ corners }) => corners.length / 9)).toEqual([24, 12])
   })
 })

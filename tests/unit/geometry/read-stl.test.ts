@@ -55,7 +55,47 @@ describe('reading STL', () => {
     expect(readStl(new Uint8Array(83))).toEqual({ fault: 'not STL', bytes: 83 })
     expect(readStl(new Uint8Array(84))).toEqual({ fault: 'no triangles' })
     expect(text('solid nothing\nendsolid nothing\n')).toEqual({ fault: 'no triangles' })
-    expect(text('not a mesh')).toEqual({ fault: 'not STL', bytes: 10 })
+    expect(text('not a mesh')).toEqual({ fault: 'other kind', kind: 'text' })
+  })
+
+  it.each([
+    ['zip', 'PK\u0003\u0004\u0014\u0000'],
+    ['web page', '<!DOCTYPE html>\n<html>'],
+    ['XML', '<?xml version="1.0"?><amf>'],
+    ['OBJ', '# made by a program\nmtllib a.mtl\nv 0 0 0\n'],
+    ['PLY', 'ply\nformat ascii 1.0\n'],
+    ['STEP', 'ISO-10303-21;\nHEADER;'],
+    ['UTF-16 text', '\u00ff\u00fes\u0000o\u0000'],
+    ['text', '; made by a program\nsolid a\n'],
+  ])('a file of another kind is told by it: %s', (kind, head) => {
+    const letters = [...head.padEnd(200, ' x')].map((letter) => letter.charCodeAt(0))
+    expect(readStl(Uint8Array.from(letters))).toEqual({ fault: 'other kind', kind })
+  })
+
+  it('a tail behind complete data is passed where it can be no triangle', () => {
+    const mesh = box(1, 2, 3)
+    const tailed = (bytes: Uint8Array, tail: readonly number[]) => Uint8Array.from([...bytes, ...tail])
+    for (const tail of [[97], [0, 0, 0], Array<number>(49).fill(7)])
+      expect(whole(tailed(binaryStl(mesh), tail)).corners).toEqual(mesh.corners)
+    expect(readStl(tailed(binaryStl(mesh), Array<number>(50).fill(0)))).toMatchObject({
+      fault: 'wrong triangle count',
+      room: 13,
+    })
+    for (const tail of [[26], [10, 0, 0], [0]])
+      expect(whole(tailed(textStl(mesh), tail)).corners).toEqual(mesh.corners)
+    expect(readStl(tailed(textStl(mesh), [65]))).toMatchObject({ fault: 'unexpected word', wanted: 'solid' })
+  })
+
+  it('a text with a zero in its name is read as text', () => {
+    const bytes = textStl(box(1, 2, 3), 'na?me')
+    bytes[bytes.indexOf('?'.charCodeAt(0))] = 0
+    expect(whole(bytes).corners).toEqual(box(1, 2, 3).corners)
+  })
+
+  it('a text cut within a word ends early', () => {
+    const text = textStl(box(1, 1, 1))
+    const cut = text.subarray(0, Buffer.from(text).indexOf('normal') + 2)
+    expect(readStl(cut)).toMatchObject({ fault: 'ends early', wanted: 'normal' })
   })
 
   it('a count too high, too low or zero is told with what is there', () => {

@@ -3,30 +3,8 @@ import { describe, expect, it } from 'vitest'
 import type { NamedBody } from '../../../src/geometry/flatten-model.ts'
 import { measureMesh } from '../../../src/geometry/measure-mesh.ts'
 import { readThreeMf } from '../../../src/geometry/read-three-mf.ts'
-
-// Source of the format: 3MF core specification 1.4.0.
-const bytesOf = (text: string) => new TextEncoder().encode(text)
-const archive = (model: string, path = '3D/3dmodel.model') => zipSync({ [path]: bytesOf(model) })
-
-const corners = [
-  [0, 0, 0],
-  [2, 0, 0],
-  [0, 3, 0],
-  [0, 0, 4],
-]
-const faces = [
-  [0, 2, 1],
-  [0, 1, 3],
-  [0, 3, 2],
-  [1, 2, 3],
-]
-/** A tetrahedron of 2 x 3 x 4 / 6 = 4 units of volume. */
-const mesh = `<mesh><vertices>${corners.map(([x, y, z]) => `<vertex x="${x}" y="${y}" z="${z}" />`).join('')}</vertices>
-<triangles>${faces.map(([a, b, c]) => `<triangle v1="${a}" v2='${b}' v3="${c}"/>`).join('\n')}</triangles></mesh>`
-const object = (id: number, name: string, inside = mesh) =>
-  `<object id="${id}" name="${name}" type="model">${inside}</object>`
-const model = (resources: string, build: string, unit = 'millimeter') =>
-  `<?xml version="1.0"?>\n<!-- <object id="9"> --><model unit="${unit}" xml:lang="en"><resources>${resources}</resources><build>${build}</build></model>`
+import { usualThreeMfBounds } from '../../../src/geometry/three-mf-fault.ts'
+import { archive, bytesOf, mesh, model, object } from './three-mf-text.ts'
 
 function bodies(text: string): readonly NamedBody[] {
   const read = readThreeMf(archive(text))
@@ -108,30 +86,107 @@ describe('a 3MF file', () => {
           model(object(1, 'a', '<components><component objectid="1"/></components>'), '<item objectid="1"/>'),
         ),
     ],
+    ['empty object', () => archive(model(object(1, 'a', ''), '<item objectid="1"/>'))],
+    ['doubled object', () => archive(model(object(1, 'a') + object(1, 'b'), '<item objectid="1"/>'))],
     [
-      'several files',
-      () =>
-        archive(
-          model(
-            object(1, 'a', '<components><component p:path="/3D/b.model" objectid="1"/></components>'),
-            '<item objectid="1"/>',
-          ),
-        ),
+      'missing attribute',
+      () => archive(model(object(1, 'a', mesh.replace('y="3" ', '')), '<item objectid="1"/>')),
+    ],
+    ['missing attribute', () => archive(model(object(1, 'a'), '<item/>'))],
+    [
+      'bad number',
+      () => archive(model(object(1, 'a', mesh.replace('x="2"', 'x="0x2"')), '<item objectid="1"/>')),
+    ],
+    [
+      'bad number',
+      () => archive(model(object(1, 'a', mesh.replace('v1="1"', 'v1="1.0"')), '<item objectid="1"/>')),
+    ],
+    [
+      'flat transform',
+      () => archive(model(object(1, 'a'), '<item objectid="1" transform="1 0 0 2 0 0 0 0 1 5 5 5"/>')),
     ],
   ])('is refused: %s', (fault, bytes) => {
     expect(faultOf(bytes())).toBe(fault)
   })
 
+  it('keeps faces outward where it is mirrored, once or twice', () => {
+    const mirror = 'transform="-1 0 0 0 1 0 0 0 1 0 0 0"'
+    const inner = `<components><component objectid="1" ${mirror}/></components>`
+    const text = model(
+      object(1, 'pin') + object(2, 'twice', inner),
+      `<item objectid="1" ${mirror}/><item objectid="2" ${mirror}/>`,
+    )
+    const measures = bodies(text).map((one) => measureMesh(one))
+    expect(measures.map(({ insideOut, volumeMm3 }) => [insideOut, volumeMm3])).toEqual([
+      [false, 4],
+      [false, 4],
+    ])
+    expect(measures.map(({ box }) => box.lowMm[0])).toEqual([-2, 0])
+  })
+
+  it('leaves out supports and what is of another type', () => {
+    const aside = (id: number, type: string) => object(id, 'a').replace('"model"', `"${type}"`)
+    const text = model(
+      object(1, 'a') + aside(2, 'support') + aside(3, 'solidsupport') + aside(4, 'other'),
+      [1, 2, 3, 4].map((id) => `<item objectid="${id}"/>`).join(''),
+    )
+    expect(bodies(text)).toHaveLength(1)
+  })
+
+  it('takes the part number where an object has no name, that of the item first', () => {
+    const nameless = object(1, '').replace('type=', 'partnumber="of object" type=')
+    const text = model(nameless, '<item objectid="1"/><item objectid="1" partnumber="of item"/>')
+    expect(bodies(text).map(({ holders }) => holders[0]!.name)).toEqual(['of object', 'of item'])
+    expect(bodies(text)[0]!.holders[0]!.id).toBe('1')
+  })
+
+  it('writes accents one way, however they are written in the file', () => {
+    const [one] = bodies(model(object(1, 'Geha\u0308use'), '<item objectid="1"/>'))
+    expect(one!.holders[0]!.name).toBe('Geh\u00e4use')
+  })
+
+  it('moves no corners that no triangle uses', () => {
+    const loose = '<vertex x="900" y="0" z="0"/>'.repeat(50)
+    const [one] = bodies(
+      model(
+        object(
+          1,
+          'a',
+          mesh
+            .replace('<vertices>', `<vertices>${loose}`)
+            .replace(/v(\d)=(.)(\d)/g, (_, k, quote, at) => `v${k}=${quote}${Number(at) + 50}`),
+        ),
+        '<item objectid="1"/>',
+      ),
+    )
+    expect(measureMesh(one!).volumeMm3).toBe(4)
+  })
+
   it('is bounded in what it unpacks to, and in its triangles', () => {
     const large = archive(model(object(1, 'a'), '<item objectid="1"/>') + ' '.repeat(2_000_000))
     expect(large.length).toBeLessThan(20_000)
-    expect(readThreeMf(large, { mostUnpackedBytes: 1_000_000, mostTriangles: 100 })).toMatchObject({
+    expect(
+      readThreeMf(large, { ...usualThreeMfBounds, mostUnpackedBytes: 1_000_000, mostTriangles: 100 }),
+    ).toMatchObject({
       fault: 'too large',
     })
     const many = archive(model(object(1, 'a'), '<item objectid="1"/>'.repeat(30)))
-    expect(readThreeMf(many, { mostUnpackedBytes: 1_000_000, mostTriangles: 100 })).toMatchObject({
+    expect(
+      readThreeMf(many, { ...usualThreeMfBounds, mostUnpackedBytes: 1_000_000, mostTriangles: 100 }),
+    ).toMatchObject({
       fault: 'too many triangles',
     })
+  })
+
+  it('is bounded in its vertices and in the objects placed, doubled however often', () => {
+    const one = archive(model(object(1, 'a'), '<item objectid="1"/>'))
+    expect(readThreeMf(one, { ...usualThreeMfBounds, mostVertices: 3 })).toMatchObject({
+      fault: 'too many vertices',
+    })
+    const twice = (id: number) =>
+      object(id + 1, '', `<components>${`<component objectid="${id}"/>`.repeat(2)}</components>`)
+    const levels = Array.from({ length: 25 }, (_, k) => twice(k + 1)).join('')
+    expect(faultOf(archive(model(object(1, 'a') + levels, '<item objectid="26"/>')))).toBe('too many bodies')
   })
 
   it('cut short or with bytes changed is refused or read, and never throws', () => {

@@ -7,6 +7,16 @@ const parts = (lines: string) => `${device}${people}parts:\n${lines}`
 const lowest = (corners: Float32Array): number[] =>
   [0, 1, 2].map((axis) => Math.min(...corners.filter((_, i) => i % 3 === axis)))
 
+const tetra =
+  '<mesh><vertices><vertex x="0" y="0" z="0"/><vertex x="2" y="0" z="0"/><vertex x="0" y="2" z="0"/><vertex x="0" y="0" z="2"/></vertices><triangles><triangle v1="0" v2="2" v3="1"/><triangle v1="0" v2="1" v3="3"/><triangle v1="0" v2="3" v3="2"/><triangle v1="1" v2="2" v3="3"/></triangles></mesh>'
+const archive = (resources: string, build: string) =>
+  zipSync({
+    '3D/3dmodel.model': new TextEncoder().encode(
+      `<model><resources>${resources}</resources><build>${build}</build></model>`,
+    ),
+  })
+const assembled = device.replace('}', ', assembled: lamp.3mf}')
+
 describe('meshes in their place', () => {
   it('are none where a model has no place: it may lie as it is printed', () => {
     const { project } = resolveText(parts('  a: {kind: bought, have: 1, worth: 1, model: a.stl}\n'), {
@@ -36,14 +46,14 @@ describe('meshes in their place', () => {
   })
 
   it('come from one assembled file where a part has no place of its own', () => {
-    const tetra =
-      '<mesh><vertices><vertex x="0" y="0" z="0"/><vertex x="2" y="0" z="0"/><vertex x="0" y="2" z="0"/><vertex x="0" y="0" z="2"/></vertices><triangles><triangle v1="0" v2="2" v3="1"/><triangle v1="0" v2="1" v3="3"/><triangle v1="0" v2="3" v3="2"/><triangle v1="1" v2="2" v3="3"/></triangles></mesh>'
-    const text = `<model><resources><object id="1" name="a">${tetra}</object><object id="2" name="b">${tetra}</object></resources><build><item objectid="1" transform="1 0 0 0 1 0 0 0 1 7 0 0"/><item objectid="2"/></build></model>`
-    const assembled = device.replace('}', ', assembled: lamp.3mf}')
+    const lamp = archive(
+      `<object id="1" name="a">${tetra}</object><object id="2" name="b">${tetra}</object>`,
+      '<item objectid="1" transform="1 0 0 0 1 0 0 0 1 7 0 0"/><item objectid="2"/>',
+    )
     const { project, diagnostics } = resolveText(
       `${assembled}${people}parts:\n  a: {kind: bought, have: 1, worth: 1}\n  b: {kind: bought, have: 1, worth: 1, model: a.stl, place: assembled}\n`,
       {
-        'lamp.3mf': zipSync({ '3D/3dmodel.model': new TextEncoder().encode(text) }),
+        'lamp.3mf': lamp,
         'a.stl': boxStl(3, 4, 5),
       },
     )
@@ -64,15 +74,26 @@ describe('meshes in their place', () => {
     ['lid scrw', ['MSH02']],
     ['lid screwed', ['MSH02']],
   ])('are known by a name as programs change it: %s', (name, expected) => {
-    const tetra =
-      '<mesh><vertices><vertex x="0" y="0" z="0"/><vertex x="2" y="0" z="0"/><vertex x="0" y="2" z="0"/><vertex x="0" y="0" z="2"/></vertices><triangles><triangle v1="0" v2="2" v3="1"/><triangle v1="0" v2="1" v3="3"/><triangle v1="0" v2="3" v3="2"/><triangle v1="1" v2="2" v3="3"/></triangles></mesh>'
-    const text = `<model><resources><object id="1" name="${name}">${tetra}</object></resources><build><item objectid="1"/></build></model>`
-    const assembled = device.replace('}', ', assembled: lamp.3mf}')
     const { project, diagnostics } = resolveText(
       `${assembled}${people}parts:\n  lid screw: {kind: bought, have: 1, worth: 1}\n  screw 3: {kind: bought, have: 1, worth: 1}\n`,
-      { 'lamp.3mf': zipSync({ '3D/3dmodel.model': new TextEncoder().encode(text) }) },
+      { 'lamp.3mf': archive(`<object id="1" name="${name}">${tetra}</object>`, '<item objectid="1"/>') },
     )
     expect(diagnostics.map(({ code }) => code).filter((code) => code.startsWith('MSH'))).toEqual(expected)
     expect(project.meshes.map(({ part }) => part)).toEqual(expected.length === 0 ? ['lid screw'] : [])
+  })
+
+  it('are found by name however accents are written, and without a name told by their number', () => {
+    const lamp = archive(
+      `<object id="1" name="Geh\u00e4use">${tetra}</object><object id="27">${tetra}</object>`,
+      '<item objectid="1"/><item objectid="27"/>',
+    )
+    const { project, diagnostics } = resolveText(
+      `${assembled}${people}parts:\n  Geha\u0308use: {kind: bought, have: 1, worth: 1}\n`,
+      { 'lamp.3mf': lamp },
+    )
+    expect(project.meshes.map(({ part }) => part)).toEqual(['Geha\u0308use'])
+    expect(diagnostics.map(({ code, says }) => [code, says]).filter(([code]) => code === 'MSH02')).toEqual([
+      ['MSH02', '`lamp.3mf` holds an object of which no part has the name: `object 27 without a name`'],
+    ])
   })
 })
