@@ -10,6 +10,7 @@ import { generateProject } from './generate-project.mjs'
 const root = fileURLToPath(new URL('..', import.meta.url))
 const fettle = join(root, 'dist/fettle.js')
 const chopper = join(root, 'projects/optical-chopper/optical-chopper.yaml')
+const pump = join(root, 'projects/dosing-pump/dosing-pump.yaml')
 const folder = mkdtempSync(join(tmpdir(), 'fettle-bench-'))
 const runs = 15
 
@@ -32,6 +33,8 @@ function coldStarts() {
     'node -e 0': ['-e', '0'],
     'check of the chopper': [fettle, 'check', chopper],
     'plan of the chopper': [fettle, 'plan', chopper, '--out', 'chopper.xlsx', '--force'],
+    'check of the pump, no mesh': [fettle, 'check', pump],
+    'plan of the pump, no mesh': [fettle, 'plan', pump, '--out', 'pump.xlsx', '--force'],
   }
   const times = new Map(Object.keys(kinds).map((name) => [name, []]))
   const failed = new Map()

@@ -4,12 +4,13 @@ import type { MeshMove } from '../../model/from-meshes.ts'
 import { sideOf } from './side-of.ts'
 
 /** Where several ways are as good: from above, from the front, from the sides, from behind, from below. Common practice, no source. */
+const fromAbove: Direction = 4
 const usualOrder: readonly Direction[] = [4, 3, 0, 1, 2, 5]
 
 /**
  * The direction that something comes in from, past what is there by then: as typed where that is free; else as what
- * fastens it, where that is free; else a free one that leads against what it ends at, from above first; where none is
- * free, the least blocked one. Directions off x, y and z come last.
+ * fastens it, where that is free; else a free one that leads against what it ends at, from above first, else against what
+ * it meets most widely; where none is free, the least blocked one. Directions off x, y and z come last.
  */
 export function wayIn(
   move: MeshMove,
@@ -28,5 +29,7 @@ export function wayIn(
   const least = Math.min(...widths)
   const tilted = widths.flatMap((_, direction) => (usualOrder.includes(direction) ? [] : [direction]))
   const open = [...usualOrder, ...tilted].filter((direction) => widths[direction] === least)
-  return open.find((direction) => widths[opposite(direction)]! > 0) ?? open[0]!
+  const ends = (direction: Direction): number => widths[opposite(direction)]!
+  if (least === widths[fromAbove] && ends(fromAbove) > 0) return fromAbove
+  return open.reduce((best, one) => (ends(one) > ends(best) ? one : best))
 }

@@ -196,9 +196,13 @@ function arrivalsOf(moves: readonly MeshMove[], step: Step, before: readonly num
     .map((move) => ({ move, from: wayIn(move, step, there) }))
   const alike = [...new Set(fasteners.map(({ from }) => from))]
   const present = new Set(before)
+  // Copies come in alike where they can.
+  const used = [...alike]
   const parts = put.map((move): Arrival => {
-    const from = present.size > 0 ? drawable(move, step, wayIn(move, step, present, alike), present) : null
+    const way = wayIn(move, step, present, used)
+    const from = present.size > 0 ? drawable(move, step, way, present) : null
     for (const body of move.bodies) present.add(body)
+    used.push(way)
     return { bodies: move.bodies, from }
   })
   return [

@@ -55,6 +55,11 @@ describe('the way a part comes in', () => {
     expect(wayIn(corner, step('rear'), new Set([1]), [0])).toBe(2)
   })
 
+  it('leads against what a part meets most widely where it cannot come from above', () => {
+    const foot = move({ 2: [[2, 5]], 4: [[1, 12]] })
+    expect(wayIn(foot, step(null), new Set([1, 2]))).toBe(5)
+  })
+
   it('is from above where a part ends against several', () => {
     expect(wayIn(move({ 1: [[1, 30]], 5: [[1, 9]] }), step(null), new Set([1]))).toBe(4)
   })
