@@ -16,6 +16,10 @@ function readKept() {
   }
 }
 
+// What a long run no longer uses is thrown away as it runs; what is kept must hold what a start needs. The flag is put
+// back before it is written: a compiled form is taken only under the flags that it was written under.
+const keeps = process.env.FETTLE_KEEP_COMPILED ? createRequire(file)('node:v8') : null
+keeps?.setFlagsFromString('--no-flush-bytecode')
 const text = readFileSync(file, 'utf8')
 const script = new Script(`(function (exports, require, module, __filename, __dirname) {${text}\n})`, {
   filename: file,
@@ -29,6 +33,9 @@ script.runInThisContext()(
   file,
   fileURLToPath(new URL('.', import.meta.url)),
 )
-if (process.env.FETTLE_KEEP_COMPILED) {
-  process.on('exit', () => writeFileSync(kept, script.createCachedData()))
+if (keeps) {
+  process.on('exit', () => {
+    keeps.setFlagsFromString('--flush-bytecode')
+    writeFileSync(kept, script.createCachedData())
+  })
 }
