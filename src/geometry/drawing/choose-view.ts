@@ -89,13 +89,22 @@ function shownIn(parts: readonly PosedPart[], view: View): Shown {
   const seen = bodies.map((body) => countOf(lifted, body + 1))
   return {
     lifted: sum(seen) * mean(seen.map((cells, i) => (alone[i]! > 0 ? cells / alone[i]! : 1))),
-    seat: seated.part.reduce((cells, part, at) => cells + Number(part > 0 && lifted.part[at]! <= 0), 0),
+    seat: seatCells(seated, lifted),
     entries: mean(bodies.map((body) => entrySeen(lifted, projection, parts[body]!, body + 1))),
   }
 }
 
+/** Cells that show something in its seat and show it no longer on its way. */
+function seatCells(seated: DepthBuffer, lifted: DepthBuffer): number {
+  let cells = 0
+  for (let at = 0; at < seated.part.length; at++) if (seated.part[at]! > 0 && lifted.part[at]! <= 0) cells++
+  return cells
+}
+
 function countOf({ part }: DepthBuffer, number: number): number {
-  return part.reduce((cells, one) => cells + Number(one === number), 0)
+  let cells = 0
+  for (const one of part) if (one === number) cells++
+  return cells
 }
 
 function sum(list: readonly number[]): number {

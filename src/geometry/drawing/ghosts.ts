@@ -14,7 +14,7 @@ const leastCells = 6
 /**
  * Outlines of parts that go in, where they come to sit, as far as what is there hides them: drawn over it they say how
  * deep a part goes, and where on a side that is not seen. Source: hidden outlines as dashed narrow lines, ISO 128, from memory.
- * Cost: a small picture, and one of each part that is hidden.
+ * Cost: a small picture, and one of the parts that are hidden.
  */
 export function ghosts(parts: readonly PosedPart[], projection: Projection): readonly Polyline[] {
   const hidden = hiddenBodies(parts, {
@@ -22,11 +22,11 @@ export function ghosts(parts: readonly PosedPart[], projection: Projection): rea
     across: countedAcross,
     cellsPerMm: (projection.cellsPerMm * countedAcross) / projection.across,
   })
-  return hidden.flatMap((body) =>
-    pictureLines(bodyOf(parts, body).map(seated), projection)
-      .lines.filter(({ kind }) => kind === 'outer')
-      .map(({ points }) => points),
-  )
+  if (hidden.length === 0) return []
+  const shown = hidden.flatMap((body) => bodyOf(parts, body)).map(seated)
+  return pictureLines(shown, projection)
+    .lines.filter(({ kind }) => kind === 'outer' || kind === 'border')
+    .map(({ points }) => points)
 }
 
 function seated({ fixedTo: _, ...part }: PosedPart): PosedPart {

@@ -27,6 +27,7 @@ interface Room extends Spot {
  * Cost: O(cells + numbers x tries).
  */
 export function numberLabels({ parts, seen: { buffer }, sizeMm }: Sheet): readonly Mark[] {
+  if (parts.every(({ label }) => label === undefined)) return []
   const paper: Paper = { buffer, perMm: buffer.across / sizeMm, sizeMm }
   const middles = middlesOf(
     buffer,

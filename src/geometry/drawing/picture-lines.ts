@@ -20,12 +20,13 @@ export function pictureLines(parts: readonly PosedPart[], projection: Projection
   const order = [...parts.keys()].sort((a, b) => Number(parts[b]!.goesIn) - Number(parts[a]!.goesIn) || a - b)
   for (const part of order) fillPart(buffer, part, parts[part]!.shape.mesh.triangles, places[part]!)
   const goesIn = Uint8Array.from(parts, (part) => Number(part.goesIn))
+  const aroundAll = outsideCells(buffer, new Uint8Array(parts.length).fill(1))
   const sight = {
     buffer,
     goesIn,
     body: Int32Array.from(parts, ({ fixedTo }, part) => fixedTo ?? part),
-    aroundAll: outsideCells(buffer, new Uint8Array(parts.length).fill(1)),
-    aroundGoing: outsideCells(buffer, goesIn),
+    aroundAll,
+    aroundGoing: goesIn.includes(1) ? outsideCells(buffer, goesIn) : aroundAll,
   }
   const lines = parts.flatMap(({ shape }, part) => visibleLines(sight, part, shape, places[part]!))
   return { buffer, lines }

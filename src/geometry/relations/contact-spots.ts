@@ -79,13 +79,20 @@ function nearBoxes(a: Solid, b: Solid): boolean {
 
 function contactsOf(mine: Columns, theirs: Columns, on: number, up: boolean): readonly Contact[] {
   const found: Contact[] = []
+  const [facing, faced] = up ? [0, 1] : [1, 0]
   for (let cell = 0; cell < mine.count.length; cell++) {
-    if (mine.count[cell] === 0 || theirs.count[cell] === 0) continue
-    for (const at of endsOf(mine, cell, up))
-      if (endsOf(theirs, cell, !up).some((end) => Math.abs(end - at) < contactMm))
-        found.push({ cell, at, on })
+    for (let i = 0; i < mine.count[cell]!; i += 2) {
+      const at = mine.bounds[mine.start[cell]! + i + facing]!
+      if (endsAt(theirs, cell, faced, at)) found.push({ cell, at, on })
+    }
   }
   return found
+}
+
+function endsAt({ start, count, bounds }: Columns, cell: number, end: number, at: number): boolean {
+  for (let k = 0; k < count[cell]!; k += 2)
+    if (Math.abs(bounds[start[cell]! + k + end]! - at) < contactMm) return true
+  return false
 }
 
 /** Where the stretches of a cell begin, or where they end. */
