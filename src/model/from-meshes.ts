@@ -45,6 +45,8 @@ export interface MeshMove {
   readonly bodies: readonly number[]
   /** Bodies of what it goes on or into, where one step puts that: they are there before it, whatever the order. */
   readonly seat: readonly number[]
+  /** Bodies of what its step says that it goes on or into: what it bends over, if it bends. */
+  readonly onto: readonly number[]
   /** Directions off x, y and z that the side typed under `from` may mean as well. */
   readonly tiltedFrom: readonly MoveDirection[]
   /** By direction of leaving: what stops it with everything in place, the widest first. */

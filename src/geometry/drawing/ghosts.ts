@@ -37,11 +37,9 @@ function bodyOf(parts: readonly PosedPart[], body: number): readonly PosedPart[]
   return parts.filter((part, number) => number === body || part.fixedTo === body)
 }
 
-/** Numbers of what goes in by a way and is hardly seen in its seat. */
+/** Numbers of what goes in and is hardly seen in its seat. */
 function hiddenBodies(parts: readonly PosedPart[], small: Projection): readonly number[] {
-  const bodies = parts.flatMap((part, number) =>
-    part.goesIn && part.way !== null && part.fixedTo === undefined ? [number] : [],
-  )
+  const bodies = parts.flatMap((part, number) => (part.goesIn && part.fixedTo === undefined ? [number] : []))
   if (bodies.length === 0) return []
   const all = emptyBuffer(countedAcross)
   for (const [number, part] of parts.entries()) fillSeated(all, small, part, part.fixedTo ?? number)

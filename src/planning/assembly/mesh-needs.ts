@@ -1,7 +1,7 @@
 import type { AssemblyPlan } from '../../model/assembly.ts'
 import type { MeshMove, PlanMeshes } from '../../model/from-meshes.ts'
 import type { UndoCost } from '../../model/undo-cost.ts'
-import { bringers, type OpenWay, waysOpen } from '../from-meshes/ways-open.ts'
+import { bringers, type OpenWay, pastSeat, waysIn, waysOpen } from '../from-meshes/ways-open.ts'
 import type { ApartNeed, UndoneWay } from './apart-need.ts'
 import { bodyOf, puts } from './seats.ts'
 
@@ -39,8 +39,9 @@ export function meshNeeds(built: Built, meshes: PlanMeshes): (of: number) => rea
   }
   return (of) => {
     const needs = known.moves[of]!.flatMap((move): readonly ApartNeed[] => {
-      const open = waysOpen({ plan, there: meshes.there }, move, known.by)
-      const ways = waysOut(known, of, move, open)
+      const laid = { plan, there: meshes.there }
+      const isStuck = waysOpen(laid, move, known.by).length === 0
+      const ways = waysOut(known, of, isStuck ? pastSeat(move) : move, waysIn(laid, move, known.by))
       if (ways.length === 0 || ways.some((way) => way.length === 0)) return []
       const why = move.role === 'put' ? 'stops' : 'stops fastener'
       return [{ ways, at: plan.steps[of]!.at, why, sure: true }]

@@ -3,7 +3,7 @@ import type { OrderConstraint, Step } from '../../model/assembly.ts'
 import type { MeshMove } from '../../model/from-meshes.ts'
 import { bodiesThere, type LaidPlan } from './lay-out-bodies.ts'
 import { leastChoices } from './least-choices.ts'
-import { bringers, type OpenWay, waysOpen } from './ways-open.ts'
+import { bringers, type OpenWay, waysIn } from './ways-open.ts'
 
 /** Most choices of one stop for each direction; past it the step is held to the direction that the fewest stop. */
 const mostChoices = 2_000
@@ -48,7 +48,7 @@ function beforeLastOf(step: string, of: readonly string[], into: Into): void {
 }
 
 function stopRules(laid: LaidPlan, move: MeshMove, by: ReadonlyMap<number, MeshMove>, into: Into): void {
-  const open = waysOpen(laid, move, by)
+  const open = waysIn(laid, move, by)
   if (open.length === 0) return
   const choices = leastChoices(
     open.map(({ steps }) => steps),

@@ -47,7 +47,19 @@ function missedByPut(look: Look, move: MeshMove, step: Step): Missed | null {
   const inside = step.method !== null && joinsWhatItIsIn.has(step.method) ? step.into : null
   const other = (step.onto ?? inside)?.body
   const bodies = other === undefined ? [] : look.bodiesCalled(other)
-  return other === undefined || bodies.length === 0 || meets(look, move, bodies) ? null : { other, bodies }
+  if (other === undefined || bodies.length === 0 || meets(look, move, bodies)) return null
+  return step.onto && liesBetween(look, move, bodies) ? null : { other, bodies }
+}
+
+/** Whether something that is no fastener lies between a move and what it goes on, and touches both: a gasket, a spacer. */
+function liesBetween(look: Look, move: MeshMove, bodies: readonly number[]): boolean {
+  return look.moves.some(
+    (other) =>
+      other.role === 'put' &&
+      other.step !== move.step &&
+      look.touch(other.bodies, move.bodies) &&
+      look.touch(other.bodies, bodies),
+  )
 }
 
 function missedByFastener(look: Look, move: MeshMove, step: Step): Missed | null {

@@ -17,13 +17,15 @@ export function movesOf(laid: LaidPlan, relations: Relations): readonly MeshMove
     const { step, part, role, bodies } = load
     const side = role === 'put' ? sideOf(step.from) : null
     const tiltedFrom = side === null ? [] : tiltedTo(side, relations.tilted)
+    const onto = role === 'put' ? ontoOf(laid, load) : []
     const stops = directions.map((direction) =>
       stopsOf(load, others, relations, {
         direction,
         typed: direction === side || tiltedFrom.includes(direction),
+        onto,
       }),
     )
-    return { step: step.id, part, role, bodies, seat: seatOf(laid, load), tiltedFrom, stops }
+    return { step: step.id, part, role, bodies, seat: seatOf(laid, load), onto, tiltedFrom, stops }
   })
 }
 
@@ -38,15 +40,29 @@ function seatOf({ plan, loads }: LaidPlan, { step }: Load): readonly number[] {
     .flatMap(({ bodies }) => bodies)
 }
 
+/** What a step puts something on or into, by whatever steps it comes; where none puts it, what is there from the start. */
+function ontoOf({ there, loads }: LaidPlan, { step, bodies }: Load): readonly number[] {
+  const seat = step.onto?.body ?? step.into?.body
+  if (seat === undefined) return []
+  const put = loads
+    .filter((load) => load.role === 'put' && (load.part === seat || load.step.instances.includes(seat)))
+    .flatMap((load) => load.bodies)
+  return (put.length > 0 ? put : there).filter((body) => !bodies.includes(body))
+}
+
 function stopsOf(
   load: Load,
   others: readonly number[],
   relations: Relations,
-  { direction, typed }: { readonly direction: Direction; readonly typed: boolean },
+  {
+    direction,
+    typed,
+    onto,
+  }: { readonly direction: Direction; readonly typed: boolean; readonly onto: readonly number[] },
 ): readonly MeshStop[] {
   const { step, bodies } = load
-  // What bends on its way in passes what stops it no wider than that, in the direction that is typed; widths are right
-  // to a cell.
+  // What bends on its way in passes what stops it no wider than that, in the direction that is typed: what it goes on
+  // or into, where that is said. Widths are right to a cell.
   const gives = typed ? step.gives?.value.valueOf() : undefined
   const bends = gives === undefined ? 0 : gives + relations.cellMm
   return others
@@ -54,6 +70,6 @@ function stopsOf(
       body,
       widthMm: Math.max(...bodies.map((own) => stopWidth(relations, own, body, direction))),
     }))
-    .filter(({ widthMm }) => widthMm > bends)
+    .filter(({ body, widthMm }) => widthMm > (onto.length === 0 || onto.includes(body) ? bends : 0))
     .sort((a, b) => b.widthMm - a.widthMm || a.body - b.body)
 }

@@ -54,9 +54,17 @@ function joinedMm(look: Look, move: MeshMove, body: number): number {
   const isSeat = seat !== null && look.bodiesCalled(seat).includes(body)
   if (move.role === 'fastener') {
     const bringer = look.bringerOf(body)
-    return isSeat || (bringer?.step === step.id && bringer.role === 'put') ? fastenerOverlapMm : 0
+    const isPut = bringer?.step === step.id && bringer.role === 'put'
+    return isSeat || isPut || liesBehind(look, seat, body) ? fastenerOverlapMm : 0
   }
-  if (!isSeat || step.method === null) return 0
+  // What bends is squeezed by so much.
+  const bends = step.gives?.value.valueOf() ?? 0
+  if (!isSeat || step.method === null) return bends
   if (step.method === 'screw' && step.fasteners.length === 0) return fastenerOverlapMm
-  return nominalOverlapMm[step.method] ?? 0
+  return Math.max(bends, nominalOverlapMm[step.method] ?? 0)
+}
+
+/** Whether a fastener goes on into a body through the seat that its step names, as through a gasket. */
+function liesBehind(look: Look, seat: string | null, body: number): boolean {
+  return seat !== null && look.touch(look.bodiesCalled(seat), [body])
 }

@@ -12,9 +12,14 @@ export function wayFindings(look: Look): readonly MeshFinding[] {
   return [
     ...oncePerPart(look.moves, (move) => cannotLeave(look, move)),
     ...oncePerPart(look.moves, (move) => fromMisspelt(look, move)),
-    ...oncePerPart(look.moves, (move) => fromBlocked(look, move)),
     ...oncePerPart(look.moves, (move) => noOpening(look, move)),
-    ...oncePerPart(look.moves, (move) => orderBlocked(look, move)),
+    // Where statements wait for each other there is no order yet that could be blocked.
+    ...(look.order.order === null
+      ? []
+      : [
+          ...oncePerPart(look.moves, (move) => fromBlocked(look, move)),
+          ...oncePerPart(look.moves, (move) => orderBlocked(look, move)),
+        ]),
   ]
 }
 

@@ -35,9 +35,45 @@ export function waysOpen(
     }
     return [{ direction, steps: [...steps] }]
   })
+  return asTyped({ plan }, move, open)
+}
+
+/** A stop of what a part bends over, or is tilted past, may be wider than the narrowest by this much. */
+const asNarrow = 1.5
+
+/**
+ * The same; for what has no such direction those past what its step says that it goes on or into, where that stops it
+ * least: it bends over that, or is tilted past it, and the rest still shuts it out.
+ */
+export function waysIn(
+  laid: Pick<LaidPlan, 'plan' | 'there'>,
+  move: MeshMove,
+  by: ReadonlyMap<number, MeshMove>,
+): readonly OpenWay[] {
+  const open = waysOpen(laid, move, by)
+  if (open.length > 0) return open
+  const past = waysOpen(laid, pastSeat(move), by)
+  const widths = move.stops.map((stops) =>
+    stops.reduce((most, { body, widthMm }) => (move.onto.includes(body) ? Math.max(most, widthMm) : most), 0),
+  )
+  const least = Math.min(...past.map(({ direction }) => widths[direction]!))
+  return past.filter(({ direction }) => widths[direction]! <= asNarrow * least)
+}
+
+/** A move as if what its step says that it goes on or into did not stop it. */
+export function pastSeat(move: MeshMove): MeshMove {
+  return { ...move, stops: move.stops.map((stops) => stops.filter(({ body }) => !move.onto.includes(body))) }
+}
+
+/** Of the open ways the typed one alone, else those on its side; all where it is not typed or shut. */
+function asTyped(
+  { plan }: Pick<LaidPlan, 'plan'>,
+  move: MeshMove,
+  open: readonly OpenWay[],
+): readonly OpenWay[] {
   const step = plan.steps.find(({ id }) => id === move.step)
   const typed = move.role === 'put' ? sideOf(step?.from ?? null) : null
-  const asTyped = open.filter(({ direction }) => direction === typed)
+  const straight = open.filter(({ direction }) => direction === typed)
   const near = open.filter(({ direction }) => move.tiltedFrom.includes(direction))
-  return [asTyped, near].find((ways) => ways.length > 0) ?? open
+  return [straight, near].find((ways) => ways.length > 0) ?? open
 }

@@ -16,6 +16,7 @@ const move = (
   role,
   bodies: [body],
   seat: [0],
+  onto: [],
   tiltedFrom: [],
   stops: Array.from({ length: 8 }, (_, direction) => stops[direction] ?? [stop(0, 9)]),
 })

@@ -16,6 +16,7 @@ const move = (
   role,
   bodies: [body],
   seat: [],
+  onto: [],
   tiltedFrom: [],
   stops: Array.from({ length: 6 }, (_, k) => (k === 4 ? up : [0]).map((one) => ({ body: one, widthMm: 3 }))),
 })

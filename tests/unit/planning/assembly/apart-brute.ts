@@ -143,6 +143,7 @@ export function randomMeshes({ steps }: AssemblyPlan, random: Random): PlanMeshe
       role: body >= 30 ? 'fastener' : 'put',
       bodies: [body],
       seat: bodies.includes(seat) ? [seat] : [],
+      onto: [],
       tiltedFrom: [],
       stops: stops.get(body)!,
     }

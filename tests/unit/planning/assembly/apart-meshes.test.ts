@@ -15,6 +15,7 @@ const move = (name: string, body: number, stops: Stops, more: Partial<MeshMove> 
   role: 'put',
   bodies: [body],
   seat: [],
+  onto: [],
   tiltedFrom: [],
   stops: [0, 1, 2, 3, 4, 5].map((at) => (stops[at] ?? []).map((one) => ({ body: one, widthMm: 5 }))),
   ...more,

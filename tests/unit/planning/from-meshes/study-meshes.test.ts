@@ -26,6 +26,7 @@ const files = {
   'cup.stl': boxes(...walls),
   // A lip of 1 mm all round, over the core.
   'lipped.stl': boxes(...walls, [1, 5, 1, 19, 10.5, 12.5], [15, 19, 1, 19, 10.5, 12.5]),
+  'high lid.stl': boxes([0, 20, 0, 20, 12.5, 15]),
   'core.stl': boxes([4, 16, 4, 16, 2, 10]),
   'lid.stl': boxes([0, 20, 0, 20, 12, 14]),
   'pins.stl': boxes([5, 7, 5, 7, 10, 13], [9, 11, 5, 7, 10, 13], [13, 15, 5, 7, 10, 13]),
@@ -163,6 +164,25 @@ describe('a part that bends on its way in', () => {
     expect(snapped('from: top, gives: 1.2 mm, ')).toEqual([])
     expect(snapped('from: top, gives: 0.5 mm, ')).toEqual(['MSH13'])
     expect(snapped('from: left, gives: 1.2 mm, ')).toEqual(['MSH13'])
+  })
+})
+
+describe('a part that its seat does not let in by any straight way', () => {
+  // The core snaps in under the lip of the cup; the lid shuts it in, the post stands beside.
+  const snapped = (more: string) =>
+    asked(
+      project(
+        part('cup', 'lipped') + part('core') + part('lid', 'high lid'),
+        `    - {put: core, on: cup, by: snap, ${more}time: 5 min}\n    - {put: lid, on: cup, by: glue, time: 5 min}\n`,
+      ),
+    )
+
+  it('still comes before what else would shut it out, where its seat stops it least', () => {
+    expect(snapped('')).toEqual(['core before lid'])
+  })
+
+  it('bends over its seat alone: what it gives does not let it past others', () => {
+    expect(snapped('from: top, gives: 14 mm, ')).toEqual(['core before lid'])
   })
 })
 

@@ -16,6 +16,7 @@ function move(
     role: 'put',
     bodies: [9],
     seat: [],
+    onto: [],
     tiltedFrom: [],
     stops: [0, 1, 2, 3, 4, 5, ...tilted].map((at) =>
       (stops[at] ?? []).map(([body, widthMm]) => ({ body, widthMm })),
