@@ -48,7 +48,8 @@ function missedByPut(look: Look, move: MeshMove, step: Step): Missed | null {
   const other = (step.onto ?? inside)?.body
   const bodies = other === undefined ? [] : look.bodiesCalled(other)
   if (other === undefined || bodies.length === 0 || meets(look, move, bodies)) return null
-  return step.onto && liesBetween(look, move, bodies) ? null : { other, bodies }
+  const isClamped = step.onto !== null && step.fasteners.length > 0
+  return isClamped && liesBetween(look, move, bodies) ? null : { other, bodies }
 }
 
 /** Whether something that is no fastener lies between a move and what it goes on, and touches both: a gasket, a spacer. */
