@@ -56,6 +56,41 @@ export function redoDoubtful(
   }
 }
 
+/** Cells across the thickness of a sheet that is seen edge-on. */
+const acrossSheet = 4
+
+/**
+ * Looks again at a pair of which one is a sheet of `thinMm`, as fine as that takes, along the axes in which the sheet is
+ * seen edge-on: on the coarse lattice it may fall between two cells.
+ */
+export function redoThin(
+  seenOf: SeenOf,
+  pair: Gathering,
+  { thinMm, cellMm }: { readonly thinMm: number; readonly cellMm: number },
+  room: Crossings,
+): void {
+  for (let axis = 0; 2 * axis < pair.found.length; axis++) {
+    const [one, other] = [seenOf(pair.a, axis), seenOf(pair.b, axis)]
+    const [u, v] = [((one.axis + 1) % 3) as Axis, ((one.axis + 2) % 3) as Axis]
+    const low = [u, v].map((k) => Math.max(one.solid.low[k], other.solid.low[k])) as [number, number]
+    const high = [u, v].map((k) => Math.min(one.solid.high[k], other.solid.high[k])) as [number, number]
+    const sides = [high[0] - low[0], high[1] - low[1]] as const
+    if (Math.min(...sides) <= 0 || Math.min(...sides) > thinMm * 1.01) continue
+    const fine = Math.max(
+      Math.min(cellMm, thinMm / acrossSheet),
+      Math.sqrt((sides[0] * sides[1]) / usualCells),
+    )
+    const lattice = latticeOver(one.axis, fine, low, high)
+    const swept = sweepPair(columnsOf(one.solid, lattice, room), columnsOf(other.solid, lattice, room))
+    if (!swept) continue
+    const [up, down] = [directionAlong(axis, true), directionAlong(axis, false)]
+    pair.found[up] = widestDisc(swept.lattice, swept.cells, bits.aUp)
+    pair.found[down] = widestDisc(swept.lattice, swept.cells, bits.aDown)
+    pair.foundBack[up] = widestDisc(swept.lattice, swept.cells, bits.bUp)
+    pair.foundBack[down] = widestDisc(swept.lattice, swept.cells, bits.bDown)
+  }
+}
+
 /** How widely a pair overlaps, in mm: the least over the axes it is seen along, looked at finer where that is below `mostMm`. */
 export function overlapOf(
   seenOf: SeenOf,

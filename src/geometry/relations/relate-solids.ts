@@ -2,7 +2,8 @@ import { type Columns, columnsOf } from './columns.ts'
 import { latticeOver, roomForCrossings } from './crossings.ts'
 import { type Axis, axes, axesWith, type Direction, directionAlong } from './directions.ts'
 import { roomForFacings } from './facings.ts'
-import { type Gathering, overlapOf, redoDoubtful } from './redo-doubtful.ts'
+import { mostNominalOverlapMm, pairGive, usualGiveMm } from './pair-give.ts'
+import { type Gathering, overlapOf, redoDoubtful, redoThin } from './redo-doubtful.ts'
 import { seatAxes } from './seat-axes.ts'
 import { type Seen, seenAlong, turnedOnce } from './seen-along.ts'
 import type { Solid } from './solid.ts'
@@ -49,11 +50,6 @@ export interface RelateOptions {
   /** Whether two parts are looked at; all pairs where not said. */
   readonly looksAt?: (a: number, b: number) => boolean
 }
-
-/** Collisions narrower than this are play, roundings and facets, in mm. */
-export const usualGiveMm = 0.3
-/** Overlaps narrower than this are threads, press fits and facets: the pair gives as much more. */
-const mostNominalOverlapMm = 1
 
 /**
  * For every two parts and direction, along x, y, z and the tilted axes of the parts, whether and how widely one stops the other, how widely they overlap as
@@ -111,11 +107,14 @@ function relateAlong(solids: readonly Solid[], tilted: readonly Vector[], option
     sweepAxis({ seen, columns, axis, axes: axes.length + tilted.length }, gathered, options)
   }
   const seenOf = turnedOnce(solids, tilted)
+  const thinnest = solids.map(({ low, high }) => Math.min(...axes.map((axis) => high[axis] - low[axis])))
   const pairs = new Map<number, PairRelation>()
   for (const [key, pair] of gathered) {
     const overlapMm = overlapOf(seenOf, pair, { mostMm: mostNominalOverlapMm, cellMm }, room)
-    const giveMm = giveOf(pair, overlapMm, options)
-    redoDoubtful(seenOf, pair, giveMm, cellMm, room)
+    const thinMm = Math.min(thinnest[pair.a]!, thinnest[pair.b]!)
+    const giveMm = pairGive({ overlapMm, thinMm, leastMm: options.leastGiveMm?.(pair.a, pair.b) ?? 0 })
+    if (thinMm < 2 * usualGiveMm) redoThin(seenOf, pair, { thinMm, cellMm }, room)
+    else redoDoubtful(seenOf, pair, giveMm, cellMm, room)
     pairs.set(key, {
       a: pair.a,
       b: pair.b,
@@ -242,9 +241,4 @@ function take(pair: Gathering, swept: SweptPair, axis: number): void {
   pair.contactMm2[up] = swept.contactUpMm2
   pair.contactMm2[down] = swept.contactDownMm2
   pair.overlaps[axis] = widest(bits.overlap)
-}
-
-function giveOf({ a, b }: Gathering, overlapMm: number, { leastGiveMm }: RelateOptions): number {
-  const own = usualGiveMm + (overlapMm < mostNominalOverlapMm ? overlapMm : 0)
-  return Math.max(own, leastGiveMm?.(a, b) ?? 0)
 }

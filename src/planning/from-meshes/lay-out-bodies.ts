@@ -74,6 +74,9 @@ export function layOutBodies(project: Project, near: Near = () => false): LaidBo
   return { bodies, corners, plans: laidPlans(project, copies, near), miscounts }
 }
 
+/** More shells than this for each copy are no copies nor their pieces, but a mesh torn apart. */
+const mostShellsEach = 40
+
 /**
  * One body a mesh; where a single mesh may hold several copies and several are put, its shells if they are few. Where
  * those are not as many as are put, but what lies within one another is, each such group is a copy.
@@ -81,7 +84,9 @@ export function layOutBodies(project: Project, near: Near = () => false): LaidBo
 function copiesOf(meshes: readonly PlacedMesh[], put: number): Omit<Copies, 'first'> {
   const [only, ...more] = meshes
   const mayHold = only?.mayHoldCopies === true && more.length === 0 && put > 1
-  const single = mayHold ? splitShells({ corners: Float64Array.from(only.corners) }) : null
+  const single = mayHold
+    ? splitShells({ corners: Float64Array.from(only.corners) }, mostShellsEach * put)
+    : null
   if (!single) return { corners: meshes.map(({ corners }) => corners), shells: false }
   const groups = single.length === put ? single : groupShells(single)
   const shells = groups.length === put ? groups : single

@@ -236,3 +236,17 @@ describe('meshes that are not sound', () => {
     expect(Math.min(...leaks)).toBeGreaterThan(0)
   })
 })
+
+describe('a sheet thinner than what pairs give', () => {
+  it.each([0.1, 0.2, 0.3, 0.5])('of %s mm is stopped edge-on by a screw through its hole', (thick) => {
+    const screw = kernel.Manifold.union([
+      kernel.Manifold.cylinder(12, 1.5, 1.5, 32).translate([0, 0, -10]),
+      kernel.Manifold.cylinder(3, 3, 3, 32).translate([0, 0, 2 + thick]),
+    ])
+    const hole = kernel.Manifold.cylinder(thick, 1.7, 1.7, 32)
+    const sheet = kernel.Manifold.cube([40, 30, thick], false).translate([-20, -15, 0]).subtract(hole)
+    const relations = relateSolids([sheet, screw].map((body) => solidOf(cornersOf(body))))
+    // Off the screw downward alone: the head is above it.
+    expect(waysOut(relations)).toBe('-z')
+  })
+})
