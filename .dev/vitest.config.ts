@@ -6,6 +6,7 @@ export default defineConfig({
     include: ['tests/**/*.test.ts'],
     setupFiles: ['.dev/vitest.setup.ts'],
     isolate: false,
+    maxWorkers: '100%',
     testTimeout: 60_000,
     hookTimeout: 120_000,
   },
