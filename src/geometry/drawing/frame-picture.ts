@@ -23,7 +23,7 @@ export const rimMm = 1.5
  * What goes in is shown from nearer where all of it is smaller than the first on paper, or smaller than the second with
  * fasteners below the third, in millimetres. Source: tried on printed pictures.
  */
-const smallOnPaperMm = { all: 4, fastened: 9, fastener: 2.5 } as const
+const smallOnPaperMm = { all: 5, fastened: 10, fastener: 3 } as const
 
 /** The frame that holds everything, also the seats of what goes in. */
 export function wholeFrame(parts: readonly PosedPart[], axes: ViewAxes, sizeMm: number): Frame {
